@@ -25,7 +25,7 @@ const base = mkdtempSync(path.join(os.tmpdir(), 'runwarm-'));
 chmodSync(base, 0o711); // closed by default, also to the user postgres, who runs the server when we are root
 let sql;
 try {
-  const server = await startEmbedded({ dir: path.join(base, 'pg'), socketDir: path.join(base, 's') });
+  const server = await startEmbedded({ dir: path.join(base, 'pg') });
   try {
     sql = await nextMigration({ connection: server.connection, schemaPath: path.resolve('prisma/schema.prisma'), dir });
   } finally {
