@@ -28,7 +28,8 @@ function checkFigures(rule: MarkupRule): string[] {
 }
 
 function notNegative(figure: string, what: string): string[] {
-  if (!isDecimalString(figure)) return [`${what} "${figure}" is not a number. Write it with a point, such as 12.50.`];
+  const isNumber: boolean = isDecimalString(figure);
+  if (!isNumber) return [`${what} "${figure}" is not a number. Write it with a point, such as 12.50.`];
   return toDecimal(figure).isNegative() ? [`${what} is below zero. Set it to zero or more.`] : [];
 }
 
@@ -51,6 +52,7 @@ function checkBands(bands: readonly MarkupBand[]): string[] {
 
 function checkStep(step: string | undefined): string[] {
   if (step === undefined) return [];
-  if (!isDecimalString(step) || toDecimal(step).lte(0)) return [`"${step}" is no step to round to. Use one such as 0.05.`];
+  const isNumber: boolean = isDecimalString(step);
+  if (!isNumber || toDecimal(step).lte(0)) return [`"${step}" is no step to round to. Use one such as 0.05.`];
   return toDecimal(step).times(100).isInteger() ? [] : ['The step is finer than a cent. Use whole cents.'];
 }
