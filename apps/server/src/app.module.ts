@@ -1,0 +1,21 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD } from '@nestjs/core';
+import { AccessGuard } from './platform/access/access.guard.ts';
+import { PlatformModule, type PlatformOptions } from './platform/platform.module.ts';
+import { ProblemFilter } from './platform/problem.filter.ts';
+import { CustomersModule } from './features/customers/customers.module.ts';
+import { StaffModule } from './features/staff/staff.module.ts';
+
+@Module({})
+export class AppModule {
+  static with(options: PlatformOptions): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [PlatformModule.with(options), StaffModule, CustomersModule],
+      providers: [
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        { provide: APP_GUARD, useClass: AccessGuard },
+      ],
+    };
+  }
+}

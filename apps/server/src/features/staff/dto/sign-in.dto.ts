@@ -1,0 +1,19 @@
+import { IsOptional, IsString, Length, MaxLength } from 'class-validator';
+
+export class SignInDto {
+  /** The name given at the door. */
+  @IsString({ message: 'Type your name.' })
+  @Length(1, 80, { message: 'Type your name, 80 letters at most.' })
+  name!: string;
+
+  /** The person's secret. */
+  @IsString({ message: 'Type your secret.' })
+  @Length(1, 200, { message: 'Type your secret, 200 letters at most.' })
+  secret!: string;
+
+  /** Where to go then: a path of this service. */
+  @IsOptional()
+  @IsString()
+  @MaxLength(500)
+  back?: string;
+}

@@ -1,0 +1,17 @@
+import { DomainError } from '../../platform/domain-error.ts';
+
+/** Name or secret is wrong: which of the two is not said. */
+export const wrongSecret = (): DomainError =>
+  new DomainError(
+    'not-signed-in',
+    'wrong-secret',
+    'That name and secret do not belong together. Check both; capitals in the secret count.',
+  );
+
+/** Too many failures by this name or from this address. */
+export const tooManyTries = (minutes: number): DomainError =>
+  new DomainError('too-often', 'too-many-tries', `Too many wrong tries. Wait ${minutes} minutes, or ask the owner.`);
+
+/** Somebody already owns this workshop. */
+export const alreadyOwned = (): DomainError =>
+  new DomainError('conflict', 'already-owned', 'This workshop has its owner already. Sign in, or ask the owner for an account.');

@@ -1,0 +1,14 @@
+import { Module } from '@nestjs/common';
+import { DoorController } from './door.controller.ts';
+import { FirstOwnerController } from './first-owner.controller.ts';
+import { FirstOwnerService } from './first-owner.service.ts';
+import { KeptController } from './kept.controller.ts';
+import { SessionApiController } from './session-api.controller.ts';
+import { SignInService } from './sign-in.service.ts';
+import { StaffRepository } from './staff.repository.ts';
+
+@Module({
+  controllers: [DoorController, FirstOwnerController, KeptController, SessionApiController],
+  providers: [SignInService, FirstOwnerService, StaffRepository],
+})
+export class StaffModule {}

@@ -1,0 +1,17 @@
+import { type CustomDecorator, SetMetadata } from '@nestjs/common';
+import type { Role } from '../request-context.ts';
+
+export const ACCESS = Symbol('access');
+export const WITHOUT_KEY = Symbol('without-key');
+
+/** Who may call a route: nobody, until this is said. */
+export type Access = 'anyone' | readonly Role[];
+
+export const Anyone = (): CustomDecorator<symbol> => SetMetadata(ACCESS, 'anyone' satisfies Access);
+
+export const AnyStaff = (): CustomDecorator<symbol> => SetMetadata(ACCESS, ['desk', 'technician', 'owner'] satisfies Access);
+
+export const Only = (...roles: Role[]): CustomDecorator<symbol> => SetMetadata(ACCESS, roles satisfies Access);
+
+/** A POST that changes nothing (a calculation) or guards itself (signing in): it needs no request key. */
+export const WithoutKey = (): CustomDecorator<symbol> => SetMetadata(WITHOUT_KEY, true);

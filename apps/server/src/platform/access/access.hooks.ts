@@ -1,0 +1,37 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { requestContext } from '../request-context.ts';
+import { takeFormMarks } from './form-marks.ts';
+import { requestState, setRequestState } from './request-state.ts';
+import { SESSION_COOKIE, type Sessions } from './sessions.ts';
+import { newCsrfSecret } from './tokens.ts';
+
+const DOOR_COOKIE = 'door';
+
+/** Files are the same for everybody: they cost no look at the session. */
+const isFile = (request: FastifyRequest): boolean => request.url.startsWith('/assets/');
+const isPage = (request: FastifyRequest): boolean => !request.url.startsWith('/api/') && !isFile(request);
+
+/** Forms of visitors without a session are checked against a secret of their own cookie. */
+function doorSecret(request: FastifyRequest, reply: FastifyReply): string {
+  const known = request.cookies[DOOR_COOKIE];
+  if (known !== undefined || !isPage(request)) return known ?? newCsrfSecret();
+  const secret = newCsrfSecret();
+  reply.setCookie(DOOR_COOKIE, secret, { path: '/', httpOnly: true, sameSite: 'lax' });
+  return secret;
+}
+
+/** Before any route: who is this, what hidden marks does the form carry; then the rest runs inside the request's context. */
+export function registerAccessHooks(fastify: FastifyInstance, sessions: Sessions): void {
+  fastify.addHook('preHandler', async (request, reply) => {
+    if (isFile(request)) return;
+    const token = request.cookies[SESSION_COOKIE];
+    const session = token === undefined ? undefined : await sessions.find(token);
+    const body: unknown = request.body;
+    const isForm = request.method === 'POST' && isPage(request);
+    const form = isForm ? takeFormMarks(typeof body === 'object' && body !== null ? (body as Record<string, unknown>) : {}) : undefined;
+    setRequestState(request, { session, csrfSecret: session?.csrfSecret ?? doorSecret(request, reply), form });
+  });
+  fastify.addHook('preHandler', (request, _reply, done) => {
+    requestContext.run({ staff: requestState(request)?.session?.staff, requestKey: undefined }, done);
+  });
+}

@@ -1,0 +1,33 @@
+import type { FastifyRequest } from 'fastify';
+import type { OpenSession } from './sessions.ts';
+
+/** What the hooks learn about a request before Nest sees it. */
+export interface RequestState {
+  session: OpenSession | undefined;
+  /** The secret that forms of this visitor are checked against: the session's, or the door's. */
+  csrfSecret: string;
+  /** Taken out of a form's body before validation. */
+  form: FormMarks | undefined;
+}
+
+/** The hidden fields of every form. */
+export interface FormMarks {
+  csrf: unknown;
+  key: string | undefined;
+  /** The page that the form stood on. */
+  page: string | undefined;
+  /** Which form of that page. */
+  name: string | undefined;
+  /** Sent again from where it was kept after a session's end. */
+  isKept: boolean;
+}
+
+const states = new WeakMap<object, RequestState>();
+
+export function setRequestState(request: FastifyRequest, state: RequestState): void {
+  states.set(request.raw, state);
+}
+
+export function requestState(request: FastifyRequest): RequestState | undefined {
+  return states.get(request.raw);
+}

@@ -1,0 +1,42 @@
+import type { FieldError } from '../domain-error.ts';
+
+/** What a form says back after a refusal: what was typed, and what to change beside which field. */
+export interface FormState {
+  values: Readonly<Record<string, string>>;
+  errors: Readonly<Record<string, string>>;
+  /** The same, in order, for the summary above the form. */
+  summary: readonly FieldError[];
+}
+
+export const EMPTY_FORM: FormState = { values: {}, errors: {}, summary: [] };
+
+/** Kept in the session between the POST and the page that follows it. */
+export interface Flash {
+  page: string;
+  form?: string;
+  notice?: string;
+  errors?: readonly FieldError[];
+  values?: Readonly<Record<string, string>>;
+}
+
+export function formState(flash: Flash | undefined, form: string): FormState {
+  if (!flash?.errors || (flash.form ?? '') !== form) return EMPTY_FORM;
+  const errors: Record<string, string> = {};
+  for (const { field, message } of flash.errors) errors[field] ??= message;
+  return { values: flash.values ?? {}, errors, summary: flash.errors };
+}
+
+const SECRET_FIELDS = /secret|pin|password/i;
+
+/** A body as flat text values; secrets are never kept. */
+export function typedValues(body: unknown): Record<string, string> {
+  if (typeof body !== 'object' || body === null) return {};
+  const values: Record<string, string> = {};
+  for (const [name, value] of Object.entries(body)) {
+    if (SECRET_FIELDS.test(name)) continue;
+    if (typeof value === 'string') values[name] = value.slice(0, 5_000);
+    else if (Array.isArray(value))
+      value.forEach((inner, index) => typeof inner === 'string' && (values[`${name}.${index}`] = inner.slice(0, 500)));
+  }
+  return values;
+}

@@ -1,0 +1,33 @@
+import { type DynamicModule, Global, Module } from '@nestjs/common';
+import type { Connection } from '#libs/db';
+import { KeptForms } from './access/kept-forms.ts';
+import { Sessions } from './access/sessions.ts';
+import { AuditChain } from './audit-chain.ts';
+import { Audit } from './audit.ts';
+import { Clock } from './clock.ts';
+import { CONNECTION, PrismaService } from './database.ts';
+import { HealthController } from './health.controller.ts';
+import { Flashes } from './pages/flash.ts';
+import { UnitOfWork } from './unit-of-work.ts';
+import { WorkshopFacts } from './workshop-facts.ts';
+
+export interface PlatformOptions {
+  connection: Connection;
+  /** Given by tests that stop the time. */
+  clock?: Clock;
+}
+
+const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, WorkshopFacts];
+
+@Global()
+@Module({})
+export class PlatformModule {
+  static with({ connection, clock }: PlatformOptions): DynamicModule {
+    return {
+      module: PlatformModule,
+      controllers: [HealthController],
+      providers: [...SHARED, { provide: CONNECTION, useValue: connection }, { provide: Clock, useValue: clock ?? new Clock() }],
+      exports: [...SHARED, Clock],
+    };
+  }
+}

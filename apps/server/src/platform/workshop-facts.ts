@@ -1,0 +1,61 @@
+import { Injectable } from '@nestjs/common';
+import { PrismaService } from './database.ts';
+
+/** What the workshop says of itself: its paper, its site, its rates. Money and rates are decimal text. */
+export interface Workshop {
+  name: string;
+  addressLines: string[];
+  postcode: string;
+  city: string;
+  country: string;
+  phone: string;
+  email: string;
+  vatId: string;
+  payTo: string;
+  timeZone: string;
+  currency: string;
+  isDemo: boolean;
+  isOnePerson: boolean;
+  altitudeM: number;
+  coldestAirC: number;
+  hottestAirC: number;
+  freezeMarginK: number;
+  jugMl: number;
+  jugMarkMl: number;
+  labourRate: string;
+  partsMarkupPct: string;
+  wasteChargePerL: string;
+  vatRatePct: string;
+  payWithinDays: number;
+  guaranteeWords: string;
+  returnLeadDays: number;
+  fillToleranceMl: number;
+  topUpToleranceMl: number;
+}
+
+/** Read fresh each time: several processes may serve one workshop. */
+@Injectable()
+export class WorkshopFacts {
+  constructor(private readonly prisma: PrismaService) {}
+
+  async find(): Promise<Workshop | undefined> {
+    const row = await this.prisma.db.workshop.findUnique({ where: { id: 1 } });
+    if (!row) return undefined;
+    return {
+      ...row,
+      coldestAirC: row.coldestAirC.toNumber(),
+      hottestAirC: row.hottestAirC.toNumber(),
+      freezeMarginK: row.freezeMarginK.toNumber(),
+      labourRate: row.labourRate.toFixed(2),
+      partsMarkupPct: row.partsMarkupPct.toString(),
+      wasteChargePerL: row.wasteChargePerL.toFixed(2),
+      vatRatePct: row.vatRatePct.toString(),
+    };
+  }
+
+  async get(): Promise<Workshop> {
+    const workshop = await this.find();
+    if (!workshop) throw new Error('The workshop is not set up yet');
+    return workshop;
+  }
+}

@@ -1,0 +1,40 @@
+import { DateTime } from 'luxon';
+
+const there = (at: Date, timeZone: string): DateTime => DateTime.fromJSDate(at, { zone: timeZone }).setLocale('en-GB');
+
+/** @example dateText(new Date('2026-06-09T10:00Z'), 'Europe/Dublin') // '9 Jun 2026' */
+export const dateText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('d LLL yyyy');
+
+/** @example dayText(…) // 'Tue 9 June' */
+export const dayText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('ccc d LLLL');
+
+/** @example timeText(…) // '09:40' */
+export const timeText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('HH:mm');
+
+/** @example dateTimeText(…) // '9 Jun, 09:40' */
+export const dateTimeText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('d LLL, HH:mm');
+
+/** For an input of type date. @example isoDay(…) // '2026-06-09' */
+export const isoDay = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('yyyy-MM-dd');
+
+/** A day column (no time, no zone). @example plainDate(new Date('2026-06-09T00:00Z')) // '9 Jun 2026' */
+export const plainDate = (day: Date): string => dateText(day, 'utc');
+
+/** The instants at which this day begins and ends there: 23 or 25 hours apart twice a year. */
+export function dayBounds(at: Date, timeZone: string): { from: Date; to: Date } {
+  const start = there(at, timeZone).startOf('day');
+  return { from: start.toJSDate(), to: start.plus({ days: 1 }).toJSDate() };
+}
+
+/** What a person typed into fields of type date and time, at that place. Undefined where such an instant does not exist. */
+export function instantAt(day: string, time: string, timeZone: string): Date | undefined {
+  const typed = DateTime.fromFormat(`${day} ${time}`, 'yyyy-MM-dd HH:mm', { zone: timeZone });
+  // In the hour that the clocks skip, luxon moves on: then what is read back differs from what was typed.
+  return typed.isValid && typed.toFormat('yyyy-MM-dd HH:mm') === `${day} ${time}` ? typed.toJSDate() : undefined;
+}
+
+/** A day as a date column keeps it. Undefined where the day does not exist. */
+export function dayColumn(day: string): Date | undefined {
+  const typed = DateTime.fromFormat(day, 'yyyy-MM-dd', { zone: 'utc' });
+  return typed.isValid ? typed.toJSDate() : undefined;
+}
