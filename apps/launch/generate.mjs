@@ -1,6 +1,3 @@
-// Prisma would download an engine binary; any existing file keeps it from that, and generate never runs it.
-import { execFileSync } from 'node:child_process';
-
-const env = { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: process.execPath, CHECKPOINT_DISABLE: '1', PRISMA_HIDE_UPDATE_MESSAGE: '1' };
-execFileSync(process.execPath, ['node_modules/prisma/build/index.js', 'generate'], { stdio: 'inherit', env });
-execFileSync(process.execPath, ['apps/launch/openapi-metadata.mjs'], { stdio: 'inherit' });
+// npm run generate: everything that is made from the sources and not committed, made again.
+import './generate-client.mjs';
+import './openapi-metadata.mjs';

@@ -1,0 +1,6 @@
+/** Path of a browser that runs; undefined when there is none yet, so ask again. */
+export function findBrowser(): Promise<string | undefined>;
+/** What a person can do where there is none. */
+export function browserAdvice(): string;
+/** Whether Puppeteer must be told `headless: 'shell'`. */
+export function isHeadlessShell(file: string): boolean;
