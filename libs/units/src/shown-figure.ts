@@ -62,7 +62,7 @@ export function shownPressure(pressureKPa: number, unit: PressureUnit): number {
  *
  * @param torqueNm Torque in Nm
  * @param unit Unit to show
- * @example shownTorque(10, 'lbf·ft') // 7.3756214927726555
+ * @example shownTorque(10, 'lbf·ft') // 7.3756214927726536
  */
 export function shownTorque(torqueNm: number, unit: TorqueUnit): number {
   return unit === 'Nm' ? torqueNm : newtonMetresToPoundFeet(torqueNm);
