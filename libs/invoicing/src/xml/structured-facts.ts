@@ -1,0 +1,49 @@
+import { type InvoiceDocument, type IssuedDocument, type LegalMark } from '../document/invoice-document.ts';
+import { InvoicingError } from '../invoicing-error.ts';
+
+/**
+ * A document that has number, date and buyer, so that it can be written as XML.
+ *
+ * @throws InvoicingError `not-issued`; a simplified invoice without a customer has no structured form
+ */
+export function asIssued(document: InvoiceDocument): IssuedDocument {
+  const { number, issueDate, buyer } = document;
+  if (number === null || issueDate === null || buyer === undefined)
+    throw new InvoicingError('not-issued', 'A structured invoice needs a number, a date of issue and a customer.');
+  return { ...document, number, issueDate, buyer };
+}
+
+/** Outside the scope of VAT no party may show a VAT number (BR-O-02 to 04). */
+export function withoutVatId(document: IssuedDocument): IssuedDocument {
+  if (!document.totals.vat.some((row) => row.category === 'O')) return document;
+  return {
+    ...document,
+    taxRepresentative: undefined,
+    seller: { ...document.seller, vatId: undefined },
+    buyer: { ...document.buyer, vatId: undefined },
+  };
+}
+
+const legalWords: Readonly<Record<LegalMark, string>> = {
+  'cash-accounting': 'Cash accounting',
+  'self-billing': 'Self-billing',
+  'margin-scheme-second-hand': 'Margin scheme - Second-hand goods',
+};
+
+/** A note with its subject (UNTDID 4451), where it has one. */
+export interface StructuredNote {
+  readonly text: string;
+  readonly subjectCode?: string;
+}
+
+/** Notes of the document, its legal marks and the ground of a correction, in the order they are printed. */
+export function structuredNotes(document: InvoiceDocument): StructuredNote[] {
+  const marks = document.legalMarks.map((mark) => ({ text: legalWords[mark], subjectCode: 'REG' }));
+  const correction = document.correctionReason === undefined ? [] : [{ text: document.correctionReason, subjectCode: 'ACB' }];
+  return [...correction, ...marks, ...document.notes];
+}
+
+/** The thing invoiced (BT-18): the vehicle by its registration, else its VIN. */
+export function invoicedObject(document: InvoiceDocument): string | undefined {
+  return document.job?.vehicle?.registration ?? document.job?.vehicle?.vin;
+}
