@@ -47,7 +47,10 @@ export async function runStep(doing, { command, args, env = process.env, advice 
     say('Stopped during the set-up; the next start goes on from here.');
     process.exit(1);
   }
-  if (problem === undefined) return;
+  if (problem === undefined) {
+    say(`  done in ${seconds(began)}`);
+    return;
+  }
   const lines = output.join('').trimEnd().split('\n').slice(-QUOTED_LINES);
   throw new SetUpError(`${lines.join('\n')}\n\n${doing}: ${problem}.\n${advice}`);
 }

@@ -2,6 +2,14 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { runStep } from './child.mjs';
+import { isFresh, refresh } from './freshness.mjs';
+
+// npm writes its own lock in node_modules last, so an install that was cut short doesn't count.
+const packages = {
+  inputs: ['package-lock.json'],
+  output: 'node_modules/.package-lock.json',
+  stamp: 'node_modules/.cache/runwarm/installed',
+};
 
 function packagesOf(file) {
   try {
@@ -11,16 +19,18 @@ function packagesOf(file) {
   }
 }
 
-/** npm writes node_modules/.package-lock.json last, so an install that was cut short doesn't count. */
-export function isInstalled() {
+/** An install by hand, which left no stamp of ours. */
+function matchesLock() {
   const wanted = packagesOf('package-lock.json');
-  const there = packagesOf('node_modules/.package-lock.json');
+  const there = packagesOf(packages.output);
   if (!wanted || !there) return false;
   return Object.entries(wanted).every(([name, { version, integrity, optional }]) => {
     const found = there[name];
     return name === '' || (found ? found.version === version && found.integrity === integrity : optional === true);
   });
 }
+
+export const isInstalled = () => isFresh(packages) || matchesLock();
 
 function npm() {
   const beside = path.resolve(path.dirname(process.execPath), '../lib/node_modules/npm/bin/npm-cli.js');
@@ -30,10 +40,12 @@ function npm() {
 
 export async function install() {
   const { command, before } = npm();
-  await runStep('Installing packages from the lock file (half a minute, longer on a slow line)', {
-    command,
-    args: [...before, 'ci', '--include=dev', '--include=optional', '--no-audit', '--no-fund', '--loglevel=error'],
-    advice:
-      'The packages could not be installed. Check that this machine reaches the npm registry (npm ping) and that the disk has 1 GB free, then run the same command again.',
-  });
+  await refresh(packages, () =>
+    runStep('Installing packages from the lock file (half a minute, longer on a slow line)', {
+      command,
+      args: [...before, 'ci', '--include=dev', '--include=optional', '--no-audit', '--no-fund', '--loglevel=error'],
+      advice:
+        'The packages could not be installed. Check that this machine reaches the npm registry (npm ping) and that the disk has 1 GB free, then run the same command again.',
+    }),
+  );
 }

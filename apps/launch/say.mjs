@@ -1,8 +1,4 @@
-const started = Date.now();
-
 /** One plain line of progress. */
-export function say(line) {
-  console.log(line);
-}
+export const say = (line) => console.log(line);
 
-export const seconds = (since = started) => `${((Date.now() - since) / 1000).toFixed(1)} s`;
+export const seconds = (since) => `${((Date.now() - since) / 1000).toFixed(1)} s`;

@@ -35,5 +35,5 @@ export function stopWithParent(stop) {
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, stop);
   if (process.env.npm_lifecycle_event === undefined) return;
   const parent = process.ppid;
-  setInterval(() => process.ppid !== parent && stop(), 500).unref();
+  setInterval(() => process.ppid !== parent && stop(), 250).unref();
 }
