@@ -23,8 +23,10 @@ const withDatabase = {
 };
 
 export default {
+  // A loaded machine with a cold cache is no reason to fail.
+  testTimeout: 60_000,
   projects: [
-    { ...base, displayName: 'unit', testMatch: ['<rootDir>/{apps,libs}/**/*.spec.ts'] },
+    { ...base, displayName: 'unit', testMatch: ['<rootDir>/{apps,libs,seed}/**/*.spec.ts'] },
     { ...withDatabase, displayName: 'integration', testMatch: ['<rootDir>/tests/integration/**/*.int-spec.ts'] },
     { ...withDatabase, displayName: 'e2e', testMatch: ['<rootDir>/tests/e2e/**/*.e2e-spec.ts'] },
     { ...withDatabase, displayName: 'browser', testMatch: ['<rootDir>/tests/browser/**/*.browser-spec.ts'] },
