@@ -6,6 +6,8 @@ import { type OrderQuestion } from './order-plan.types.ts';
 /** With more, the 2ⁿ orders and 3ⁿ recourses take longer than a person waits. */
 export const MOST_CANDIDATES = 12;
 const SUM_SLACK = 1e-9;
+/** Above it, floating-point sums would lose the pence; no part costs that much. */
+const MOST_MONEY = 1e9;
 
 /**
  * Refuses what no order can be planned from.
@@ -22,7 +24,12 @@ export function checkOrderQuestion(question: OrderQuestion): void {
         min: 0,
         max: 1,
       }),
-      ...numberProblems(candidate.price, { field: `candidates[${index}].price`, words: `The price of ${candidate.id}`, min: 0 }),
+      ...numberProblems(candidate.price, {
+        field: `candidates[${index}].price`,
+        words: `The price of ${candidate.id}`,
+        min: 0,
+        max: MOST_MONEY,
+      }),
       ...numberProblems(candidate.restockingPercent, {
         field: `candidates[${index}].restockingPercent`,
         words: `The restocking charge of ${candidate.id} in percent`,
@@ -37,10 +44,10 @@ export function checkOrderQuestion(question: OrderQuestion): void {
 
 function moneyProblems({ carriage, returnCarriage, delayCost, bayHoldCost = 0, recourse = 'blind' }: OrderQuestion): FitmentProblem[] {
   return [
-    ...numberProblems(carriage, { field: 'carriage', words: 'The carriage of an order', min: 0 }),
-    ...numberProblems(returnCarriage, { field: 'returnCarriage', words: 'The cost of a return trip', min: 0 }),
-    ...numberProblems(delayCost, { field: 'delayCost', words: 'The cost of a delay', min: 0 }),
-    ...numberProblems(bayHoldCost, { field: 'bayHoldCost', words: 'The cost of holding the bay', min: 0 }),
+    ...numberProblems(carriage, { field: 'carriage', words: 'The carriage of an order', min: 0, max: MOST_MONEY }),
+    ...numberProblems(returnCarriage, { field: 'returnCarriage', words: 'The cost of a return trip', min: 0, max: MOST_MONEY }),
+    ...numberProblems(delayCost, { field: 'delayCost', words: 'The cost of a delay', min: 0, max: MOST_MONEY }),
+    ...numberProblems(bayHoldCost, { field: 'bayHoldCost', words: 'The cost of holding the bay', min: 0, max: MOST_MONEY }),
     ...(['blind', 'informed'].includes(recourse)
       ? []
       : [{ field: 'recourse', message: `The recourse is '${recourse}': give 'blind' or 'informed'.` }]),
