@@ -16,6 +16,15 @@ const SSL: Record<string, Connection['ssl']> = {
  * @example parseDatabaseUrl('postgresql://app:pw@db.lan/runwarm') // host db.lan, port 5432, database runwarm
  */
 export function parseDatabaseUrl(text: string): Connection {
+  try {
+    return readParts(text);
+  } catch (error) {
+    if (!(error instanceof URIError)) throw error;
+    throw new Error('DATABASE_URL: write % in a name or password as %25', { cause: error });
+  }
+}
+
+function readParts(text: string): Connection {
   if (!URL.canParse(text)) throw new Error(`DATABASE_URL is not a URL: write it like ${EXAMPLE}, special characters as %XX`);
   const url = new URL(text);
   if (!/^postgres(ql)?:$/.test(url.protocol)) throw new Error(`DATABASE_URL must begin with postgresql://, like ${EXAMPLE}`);
