@@ -1,0 +1,70 @@
+import { byEye, byRule, byVernier, coldPart, plainToSee } from './instruments.ts';
+import { type PartFamily } from './part-family.types.ts';
+
+/** Coolant hoses. Tolerances, ranges and times: common practice, no source. */
+export const hose: PartFamily = {
+  id: 'hose',
+  name: 'hose',
+  cautions: [coldPart],
+  features: [
+    {
+      key: 'boreAMm',
+      name: 'bore, engine end',
+      kind: 'number',
+      unit: 'mm',
+      criticality: 'sealing',
+      tolerance: 0.5,
+      plausible: { low: 3, high: 80 },
+      instruments: [byVernier, byRule],
+      howToMeasure: 'Inside jaws in the hose end where the clip has not squeezed it, or outside across the stub it sits on.',
+      howToMeasureRecess: 'Across the engine stub, behind its bead.',
+    },
+    {
+      key: 'boreBMm',
+      name: 'bore, far end',
+      kind: 'number',
+      unit: 'mm',
+      criticality: 'sealing',
+      tolerance: 0.5,
+      plausible: { low: 3, high: 80 },
+      instruments: [byVernier, byRule],
+      howToMeasure: 'As at the engine end.',
+    },
+    {
+      key: 'connection',
+      name: 'connection',
+      kind: 'category',
+      criticality: 'sealing',
+      misreadingRate: plainToSee,
+      values: [
+        { key: 'clip', name: 'plain end with clip' },
+        { key: 'quick-one-end', name: 'quick coupling at one end' },
+        { key: 'quick-both-ends', name: 'quick coupling at both ends' },
+      ],
+      instruments: [byEye],
+      howToMeasure: 'Look at both ends.',
+    },
+    {
+      key: 'lengthMm',
+      name: 'length along the middle',
+      kind: 'number',
+      unit: 'mm',
+      criticality: 'function',
+      tolerance: 10,
+      plausible: { low: 20, high: 2500 },
+      instruments: [{ ...byRule, expandedUncertainty: 5, minutes: 1 }],
+      howToMeasure: 'Lay a cord along the middle of the hose through its bends, then measure the cord.',
+    },
+    {
+      key: 'branches',
+      name: 'branches',
+      kind: 'number',
+      unit: 'count',
+      criticality: 'sealing',
+      tolerance: 0,
+      plausible: { low: 0, high: 6 },
+      instruments: [byEye],
+      howToMeasure: 'Count the stubs besides the two ends; 0 for a plain hose.',
+    },
+  ],
+};

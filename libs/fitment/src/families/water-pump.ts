@@ -1,0 +1,85 @@
+import { byEye, byRule, byVernier, coldPart, easilyConfused, plainToSee } from './instruments.ts';
+import { type PartFamily } from './part-family.types.ts';
+
+/** Mechanical coolant pumps. Tolerances, ranges and times: common practice, no source. */
+export const waterPump: PartFamily = {
+  id: 'water-pump',
+  name: 'water pump',
+  cautions: [coldPart, 'Impeller edges and the remains of a gasket are sharp.'],
+  features: [
+    {
+      key: 'seal',
+      name: 'seal to the block',
+      kind: 'category',
+      criticality: 'sealing',
+      misreadingRate: plainToSee,
+      values: [
+        { key: 'o-ring', name: 'O-ring' },
+        { key: 'gasket', name: 'gasket' },
+        { key: 'sealant', name: 'sealant only' },
+      ],
+      instruments: [byEye],
+      howToMeasure: 'Look at the face to the block: a groove for a ring, a gasket, or traces of sealant alone.',
+    },
+    {
+      key: 'mountingHoles',
+      name: 'mounting holes',
+      kind: 'number',
+      unit: 'count',
+      criticality: 'sealing',
+      tolerance: 0,
+      plausible: { low: 2, high: 16 },
+      instruments: [byEye],
+      howToMeasure: 'Count the bolt holes of the flange, not the dowels.',
+    },
+    {
+      key: 'flangeToImpellerMm',
+      name: 'flange to impeller',
+      kind: 'number',
+      unit: 'mm',
+      criticality: 'function',
+      tolerance: 0.5,
+      plausible: { low: 5, high: 150 },
+      instruments: [byVernier, byRule],
+      howToMeasure: 'From the sealing face to the far side of the impeller, with a straight edge across the face.',
+    },
+    {
+      key: 'impellerDiameterMm',
+      name: 'impeller diameter',
+      kind: 'number',
+      unit: 'mm',
+      criticality: 'function',
+      tolerance: 0.5,
+      plausible: { low: 30, high: 150 },
+      instruments: [byVernier, byRule],
+      howToMeasure: 'Across the impeller at its widest.',
+    },
+    {
+      key: 'impellerDirection',
+      name: 'impeller direction',
+      kind: 'category',
+      criticality: 'function',
+      misreadingRate: easilyConfused,
+      values: [
+        { key: 'clockwise', name: 'clockwise, seen on the impeller' },
+        { key: 'anticlockwise', name: 'anticlockwise, seen on the impeller' },
+      ],
+      instruments: [byEye],
+      howToMeasure: 'Look on the impeller: which way must it turn for the curved vanes to push outwards?',
+    },
+    {
+      key: 'drive',
+      name: 'drive',
+      kind: 'category',
+      criticality: 'function',
+      misreadingRate: plainToSee,
+      values: [
+        { key: 'toothed', name: 'toothed pulley' },
+        { key: 'ribbed', name: 'ribbed or V pulley' },
+        { key: 'hub', name: 'bare hub' },
+      ],
+      instruments: [byEye],
+      howToMeasure: 'Look at the driven end.',
+    },
+  ],
+};
