@@ -3,7 +3,10 @@ import { APP_FILTER, APP_GUARD } from '@nestjs/core';
 import { AccessGuard } from './platform/access/access.guard.ts';
 import { PlatformModule, type PlatformOptions } from './platform/platform.module.ts';
 import { ProblemFilter } from './platform/problem.filter.ts';
+import { BookingsModule } from './features/bookings/bookings.module.ts';
 import { CustomersModule } from './features/customers/customers.module.ts';
+import { EstimatesModule } from './features/estimates/estimates.module.ts';
+import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
 
 @Module({})
@@ -11,7 +14,7 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), StaffModule, CustomersModule],
+      imports: [PlatformModule.with(options), StaffModule, CustomersModule, EstimatesModule, BookingsModule, JobCardsModule],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_GUARD, useClass: AccessGuard },

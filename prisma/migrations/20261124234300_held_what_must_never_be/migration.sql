@@ -34,7 +34,7 @@ ALTER TABLE "job_wait" ADD CONSTRAINT "job_wait_kind"
   CHECK ("kind" IN ('yes', 'part', 'cold', 'bay', 'person', 'customer', 'outside-firm'));
 CREATE UNIQUE INDEX "job_wait_open_once" ON "job_wait" ("job_id", "kind") WHERE "ended_at" IS NULL;
 ALTER TABLE "job_debt" ADD CONSTRAINT "job_debt_kind"
-  CHECK ("kind" IN ('payment', 'units', 'core-part', 'waste', 'level-check', 'after-log', 'warranty-claim'));
+  CHECK ("kind" IN ('customer-money', 'units-and-claims', 'core-parts', 'waste', 'level-check', 'after-log', 'warranty-claim'));
 ALTER TABLE "job_debt" ADD CONSTRAINT "job_debt_ending" CHECK (("ended_at" IS NULL) = ("ending" IS NULL)
   AND ("ending" IS NULL OR "ending" = 'done' OR ("ending" = 'let-go' AND btrim(coalesce("why", '')) <> '')));
 CREATE UNIQUE INDEX "job_debt_open_once" ON "job_debt" ("job_id", "kind") WHERE "ended_at" IS NULL;

@@ -1,0 +1,58 @@
+import { Injectable } from '@nestjs/common';
+import type { Tx } from '#libs/db';
+
+/** Places in which a unit's money is still somebody's to chase. */
+const UNITS_OUT = ['expected', 'set-aside', 'to-return', 'handed-over', 'taken-out'];
+
+@Injectable()
+export class JobAccountRepository {
+  async stage(tx: Tx, jobId: string): Promise<string> {
+    return (await tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { stage: true } })).stage;
+  }
+
+  async keysOut(tx: Tx, jobId: string, at: Date): Promise<void> {
+    await tx.job.update({ where: { id: jobId }, data: { keysOutAt: at, version: { increment: 1 } } });
+  }
+
+  async squared(tx: Tx, jobId: string, at: Date | null): Promise<void> {
+    await tx.job.update({ where: { id: jobId }, data: { squaredAt: at, version: { increment: 1 } } });
+  }
+
+  /** Not invoiced (and not free of charge), or invoiced and not fully paid. */
+  async owesMoney(tx: Tx, jobId: string): Promise<boolean> {
+    const [row] = await tx.$queryRaw<{ owes: boolean }[]>`
+      select case
+        when exists (select from invoice where job_id = ${jobId}::uuid and kind in ('invoice', 'simplified')) then
+          (select coalesce(sum(case when kind = 'credit-note' then -payable else payable end), 0) from invoice where job_id = ${jobId}::uuid)
+          <> (select coalesce(sum(p.amount), 0) from payment p join invoice i on i.id = p.invoice_id where i.job_id = ${jobId}::uuid)
+        else (select no_charge_why is null from job where id = ${jobId}::uuid)
+      end as owes`;
+    return row?.owes ?? true;
+  }
+
+  async hasUnitsOut(tx: Tx, jobId: string): Promise<boolean> {
+    return (await tx.partUnit.count({ where: { jobId, place: { in: UNITS_OUT } } })) > 0;
+  }
+
+  async keepDebt(tx: Tx, jobId: string, { kind, isOwed, at }: { kind: string; isOwed: boolean; at: Date }): Promise<void> {
+    const last = await tx.jobDebt.findFirst({
+      where: { jobId, kind },
+      orderBy: { openedAt: 'desc' },
+      select: { id: true, endedAt: true, ending: true },
+    });
+    const isOpen = last !== null && last.endedAt === null;
+    // What the owner let go stays let go.
+    if (isOwed && !isOpen && last?.ending !== 'let-go') await tx.jobDebt.create({ data: { jobId, kind, openedAt: at } });
+    if (!isOwed && isOpen) await tx.jobDebt.update({ where: { id: last.id }, data: { endedAt: at, ending: 'done' } });
+  }
+
+  /** @returns the job, or undefined where the debt has ended before. */
+  async endDebt(tx: Tx, debtId: string, end: { ending: string; why: string; at: Date; byId: string }): Promise<string | undefined> {
+    const { count } = await tx.jobDebt.updateMany({
+      where: { id: debtId, endedAt: null },
+      data: { ending: end.ending, why: end.why === '' ? null : end.why, endedAt: end.at, endedById: end.byId },
+    });
+    if (count === 0) return undefined;
+    return (await tx.jobDebt.findUniqueOrThrow({ where: { id: debtId }, select: { jobId: true } })).jobId;
+  }
+}
