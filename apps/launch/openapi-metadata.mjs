@@ -7,7 +7,7 @@ import ts from 'typescript';
 const source = path.resolve('apps/server/src');
 const out = path.join(source, 'openapi-metadata.ts');
 const visitor = new ReadonlyVisitor({ pathToSource: source, introspectComments: true, classValidatorShim: true, esmCompatible: true });
-const program = ReadonlyVisitor.createTsProgram('tsconfig.json');
+const program = ReadonlyVisitor.createTsProgram('tsconfig.build.json');
 for (const file of program.getSourceFiles()) if (!file.isDeclarationFile) visitor.visit(program, file);
 
 const { factory: f } = ts;
