@@ -10,6 +10,8 @@ export { productPercent } from './strength/product-percent.ts';
 export { shownProtection } from './strength/shown-protection.ts';
 export { protection, type Protection, type ProtectionInput } from './strength/protection.ts';
 export { type Jug } from './recipe/jugs.ts';
+export { jugPlan, type JugPlan, type JugPlanInput } from './recipe/jug-plan.ts';
+export { DEFAULT_MARK_ML } from './recipe/default-mark.ts';
 export { type PouringStep } from './recipe/pouring-order.ts';
 export { type MixtureResult, type Recipe, type RecipeInput, type RoundedJugs } from './recipe/recipe.types.ts';
 export { recipe } from './recipe/recipe.ts';

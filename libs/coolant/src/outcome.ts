@@ -59,7 +59,6 @@ export type Outcome<Result> = ({ readonly ok: true } & Result) | Refused;
 
 /** Something the user should know before acting on a result that stands. */
 export type WarningCode =
-  | 'about-figures'
   | 'above-useful-maximum'
   | 'air-may-be-trapped'
   | 'at-least'
@@ -89,7 +88,6 @@ export type WarningCode =
   | 'service-due'
   | 'stronger-than-target'
   | 'tank-too-small'
-  | 'temperature-uncertain'
   | 'water-unsuitable'
   | 'wrong-scale';
 

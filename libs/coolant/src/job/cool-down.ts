@@ -6,6 +6,9 @@ import { SOURCE } from '../sources.ts';
 /** Time constant of a shut engine standing in a room, min, until the workshop's own readings teach a better one. From memory. */
 export const DEFAULT_TIME_CONSTANT_MIN = 120;
 
+/** The last of the way takes for ever; nearer to the air than this no time is told. */
+const LEAST_ABOVE_AIR_K = 0.1;
+
 export interface CoolDownInput {
   readonly startC: number;
   readonly airC: number;
@@ -69,7 +72,7 @@ export function coolDownTemperature(input: CoolDownInput, elapsedMin: number): O
  * How long until the coolant is down to a limit, standing. Newton's law: τ·ln((start − air) ÷ (limit − air)).
  *
  * @param input Temperatures in °C, time constant in min
- * @param limitC The limit, °C; refused where the air is no colder than it
+ * @param limitC The limit, °C; refused where the air is less than 0.1 K colder than it
  * @example coolDownTime({ startC: 90, airC: 15 }, 50) // minutes 91.5
  */
 export function coolDownTime(input: CoolDownInput, limitC: number): Outcome<CoolDownTime> {
@@ -77,7 +80,7 @@ export function coolDownTime(input: CoolDownInput, limitC: number): Outcome<Cool
   if (problem) return refuse(problem);
   const { startC, airC, timeConstantMin = DEFAULT_TIME_CONSTANT_MIN } = input;
   if (startC <= limitC) return { ok: true, minutes: 0, ...grounds(input) };
-  if (airC >= limitC) {
+  if (airC > limitC - LEAST_ABOVE_AIR_K) {
     return refuse({
       code: 'never-reached',
       kind: 'impossible',

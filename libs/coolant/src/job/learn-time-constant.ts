@@ -12,10 +12,13 @@ export interface CoolDownReading {
 /** Nearer to the air than this a reading says little about the time constant. */
 const LEAST_ABOVE_AIR_K = 5;
 
+/** A shorter wait shows nothing but the instrument. */
+const LEAST_WAIT_MIN = 1;
+
 /** The exponent t/τ that one pair of readings shows, or null where it shows none. */
 function exponentOf(reading: CoolDownReading): number | null {
   const { startC, endC, airC, elapsedMin } = reading;
-  if (elapsedMin <= 0 || endC - airC < LEAST_ABOVE_AIR_K || startC <= endC) return null;
+  if (elapsedMin < LEAST_WAIT_MIN || endC - airC < LEAST_ABOVE_AIR_K || startC <= endC) return null;
   return Math.log((startC - airC) / (endC - airC));
 }
 
@@ -23,7 +26,7 @@ function exponentOf(reading: CoolDownReading): number | null {
  * The time constant of standing engines in this workshop, from its own readings.
  *
  * Least squares through the origin of ln((start − air) ÷ (end − air)) against time: long waits weigh more, being the
- * surer ones. Pairs that end within 5 K of the air, or did not cool, are left out.
+ * surer ones. Pairs under a minute apart, ending within 5 K of the air, or not cooling, are left out.
  *
  * @param readings Pairs of readings; temperatures in °C, time in min
  * @returns The time constant in min, and how many pairs it rests on; refused where none is of use

@@ -8,9 +8,8 @@ import { type Strength, type StrengthInput } from '../strength/strength.ts';
 import { toAdditive } from '../strength/to-additive.ts';
 import { toStrength } from '../strength/to-strength.ts';
 import { toTarget } from '../strength/to-target.ts';
+import { DEFAULT_MARK_ML } from './default-mark.ts';
 import { type RecipeInput } from './recipe.types.ts';
-
-const DEFAULT_MARK_ML = 50;
 
 /** A recipe's input after every check, in the units the computation uses. */
 export interface CheckedRecipe {

@@ -8,7 +8,7 @@ import { densityAt20 } from './density-at-20.ts';
  * @param glycol Which glycol
  * @param productMassPercent Mass % of pure glycol in the product
  * @param parts Parts by volume
- * @example massPercentOfParts('ethylene', 93, { product: 1, water: 1 }) // 48.96
+ * @example massPercentOfParts('ethylene', 93, { product: 1, water: 1 }) // 48.93
  */
 export function massPercentOfParts(
   glycol: Glycol,

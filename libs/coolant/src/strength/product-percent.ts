@@ -7,7 +7,7 @@ import { type Additive } from './additive.ts';
  * @param massPercent Mass % of pure glycol in the mixture
  * @param additive The product
  * @returns Volume % of product; null for a ready-mixed product, which is no concentrate, and for a mixture stronger than it
- * @example productPercent(48.96, concentrateOf93MassPercent) // 50
+ * @example productPercent(48.93, concentrateOf93MassPercent) // 50
  */
 export function productPercent(massPercent: number, additive: Additive): number | null {
   if (additive.isReadyMixed || massPercent > additive.massPercent) return null;
