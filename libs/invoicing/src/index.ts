@@ -60,4 +60,5 @@ export { type Totals, type TotalsAdjustmentInput, type TotalsInput, type TotalsL
 export { vatCategories, type VatCategory, type VatCategoryRule } from './totals/vat-category.ts';
 export { toCii } from './xml/cii/to-cii.ts';
 export { coreProfile, type XmlProfile } from './xml/profile.ts';
+export { type DocumentNote, documentNotes } from './xml/structured-facts.ts';
 export { toUbl } from './xml/ubl/to-ubl.ts';

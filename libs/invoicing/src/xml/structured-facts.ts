@@ -1,4 +1,5 @@
 import { type InvoiceDocument, type IssuedDocument, type LegalMark } from '../document/invoice-document.ts';
+import { type PaymentMeans } from '../document/payment-means.ts';
 import { InvoicingError } from '../invoicing-error.ts';
 
 /**
@@ -31,13 +32,13 @@ const legalWords: Readonly<Record<LegalMark, string>> = {
 };
 
 /** A note with its subject (UNTDID 4451), where it has one. */
-export interface StructuredNote {
+export interface DocumentNote {
   readonly text: string;
   readonly subjectCode?: string;
 }
 
 /** Notes of the document, its legal marks and the ground of a correction, in the order they are printed. */
-export function structuredNotes(document: InvoiceDocument): StructuredNote[] {
+export function documentNotes(document: InvoiceDocument): DocumentNote[] {
   const marks = document.legalMarks.map((mark) => ({ text: legalWords[mark], subjectCode: 'REG' }));
   const correction = document.correctionReason === undefined ? [] : [{ text: document.correctionReason, subjectCode: 'ACB' }];
   return [...correction, ...marks, ...document.notes];
@@ -46,4 +47,17 @@ export function structuredNotes(document: InvoiceDocument): StructuredNote[] {
 /** The thing invoiced (BT-18): the vehicle by its registration, else its VIN. */
 export function invoicedObject(document: InvoiceDocument): string | undefined {
   return document.job?.vehicle?.registration ?? document.job?.vehicle?.vin;
+}
+
+/**
+ * The ways to pay that a structured invoice can carry: one method, said in words once (UBL-SR-46, UBL-SR-47), with as many
+ * accounts as there are. The page shows the others.
+ */
+export function structuredMeans({ paymentMeans }: InvoiceDocument): readonly PaymentMeans[] {
+  const [first] = paymentMeans;
+  return paymentMeans
+    .filter((means) => means.method === first?.method)
+    .map((means, index) =>
+      index === 0 ? means : { method: means.method, ...(means.account === undefined ? {} : { account: means.account }) },
+    );
 }

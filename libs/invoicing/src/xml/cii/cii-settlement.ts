@@ -1,5 +1,6 @@
 import { type IssuedDocument } from '../../document/invoice-document.ts';
 import { paymentMeansCodes } from '../../document/payment-means.ts';
+import { structuredMeans } from '../structured-facts.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 import { ciiAdjustment } from './cii-adjustment.ts';
 import { ciiDate } from './cii-date.ts';
@@ -40,7 +41,7 @@ export function ciiSettlement(document: IssuedDocument): XmlNode[] {
 }
 
 function paymentMeans(document: IssuedDocument): XmlNode[] {
-  return document.paymentMeans.flatMap(({ method, words, account }) =>
+  return structuredMeans(document).flatMap(({ method, words, account }) =>
     branch(
       'ram:SpecifiedTradeSettlementPaymentMeans',
       leaf('ram:TypeCode', paymentMeansCodes[method]),

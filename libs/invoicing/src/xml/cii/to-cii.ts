@@ -1,6 +1,6 @@
 import { documentTypeCodes, type InvoiceDocument, type IssuedDocument } from '../../document/invoice-document.ts';
 import { coreProfile, type XmlProfile } from '../profile.ts';
-import { asIssued, invoicedObject, structuredNotes, withoutVatId } from '../structured-facts.ts';
+import { asIssued, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
 import { writeXml } from '../write-xml.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 import { ciiDate } from './cii-date.ts';
@@ -61,7 +61,7 @@ function head(document: IssuedDocument): XmlNode[] {
     leaf('ram:ID', document.number),
     leaf('ram:TypeCode', documentTypeCodes[document.kind]),
     ciiDate('ram:IssueDateTime', document.issueDate),
-    ...structuredNotes(document).map(({ text, subjectCode }) =>
+    ...documentNotes(document).map(({ text, subjectCode }) =>
       branch('ram:IncludedNote', leaf('ram:Content', text), leaf('ram:SubjectCode', subjectCode)),
     ),
   );

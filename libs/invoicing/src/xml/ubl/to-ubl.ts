@@ -1,6 +1,6 @@
 import { documentTypeCodes, type InvoiceDocument, type IssuedDocument } from '../../document/invoice-document.ts';
 import { coreProfile, type XmlProfile } from '../profile.ts';
-import { asIssued, invoicedObject, structuredNotes, withoutVatId } from '../structured-facts.ts';
+import { asIssued, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
 import { writeXml } from '../write-xml.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 import { ublAdjustment } from './ubl-adjustment.ts';
@@ -58,7 +58,7 @@ function head(document: IssuedDocument, profile: XmlProfile): XmlNode[] {
     ...leaf('cbc:IssueDate', document.issueDate),
     ...(isCredit ? [] : leaf('cbc:DueDate', document.dueDate)),
     ...leaf(isCredit ? 'cbc:CreditNoteTypeCode' : 'cbc:InvoiceTypeCode', documentTypeCodes[document.kind]),
-    ...structuredNotes(document).flatMap(({ text, subjectCode }) =>
+    ...documentNotes(document).flatMap(({ text, subjectCode }) =>
       leaf('cbc:Note', subjectCode === undefined ? text : `#${subjectCode}#${text}`),
     ),
     ...leaf('cbc:DocumentCurrencyCode', document.currency),

@@ -1,11 +1,12 @@
 import { type IssuedDocument } from '../../document/invoice-document.ts';
 import { paymentMeansCodes } from '../../document/payment-means.ts';
+import { structuredMeans } from '../structured-facts.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 
 /** How to pay (BG-16) and by when. On a credit note UBL keeps the date here, since its head has none. */
 export function ublPayment(document: IssuedDocument): XmlNode[] {
   const dueHere = document.kind === 'credit-note' ? document.dueDate : undefined;
-  const means = document.paymentMeans.flatMap(({ method, words, account }) =>
+  const means = structuredMeans(document).flatMap(({ method, words, account }) =>
     branch(
       'cac:PaymentMeans',
       leaf('cbc:PaymentMeansCode', paymentMeansCodes[method], words === undefined ? {} : { name: words }),
