@@ -101,6 +101,31 @@ CREATE TRIGGER "kept" BEFORE UPDATE OR DELETE ON "invoice_file" FOR EACH ROW EXE
 CREATE TRIGGER "kept" BEFORE UPDATE OR DELETE ON "payment" FOR EACH ROW EXECUTE FUNCTION "refuse_change"();
 
 -- A stage changes by a row of its history, along a known step
+INSERT INTO "stage_step" ("from", "to") VALUES
+  ('spoken-of', 'expected'),
+  ('expected', 'standing'),
+  ('standing', 'opened'),
+  ('opened', 'closed-up'),
+  ('closed-up', 'filled'),
+  ('filled', 'run-hot'),
+  ('run-hot', 'settling'),
+  ('settling', 'settled'),
+  ('settled', 'keys-out'),
+  ('closed-up', 'opened'),
+  ('filled', 'opened'),
+  ('run-hot', 'opened'),
+  ('settling', 'opened'),
+  ('settled', 'opened'),
+  ('run-hot', 'filled'),
+  ('settling', 'filled'),
+  ('standing', 'keys-out'),
+  ('run-hot', 'keys-out'),
+  ('settling', 'keys-out'),
+  ('spoken-of', 'fell-through'),
+  ('expected', 'fell-through'),
+  ('keys-out', 'squared'),
+  ('squared', 'keys-out');
+
 CREATE FUNCTION "job_take_step"() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN
   UPDATE "job" SET "stage" = NEW."to" WHERE "id" = NEW."job_id" AND "stage" = NEW."from";
@@ -122,6 +147,8 @@ END
 $$;
 CREATE TRIGGER "job_keeps_stage" BEFORE UPDATE ON "job" FOR EACH ROW WHEN (OLD."stage" IS DISTINCT FROM NEW."stage")
   EXECUTE FUNCTION "job_keep_stage"();
+CREATE TRIGGER "kept" BEFORE UPDATE OR DELETE ON "stage_step" FOR EACH ROW EXECUTE FUNCTION "refuse_change"();
+CREATE TRIGGER "kept" BEFORE UPDATE OR DELETE ON "unit_step" FOR EACH ROW EXECUTE FUNCTION "refuse_change"();
 CREATE FUNCTION "job_start_at_stage"() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN
   RAISE EXCEPTION 'a job starts as spoken-of' USING ERRCODE = 'RW002';
@@ -131,6 +158,32 @@ CREATE TRIGGER "job_starts_spoken_of" BEFORE INSERT ON "job" FOR EACH ROW WHEN (
   EXECUTE FUNCTION "job_start_at_stage"();
 
 -- A unit's place: one at a time, changed only by a move
+INSERT INTO "unit_step" ("from", "to") VALUES
+  ('expected', 'called-off'),
+  ('expected', 'never-came'),
+  ('expected', 'set-aside'),
+  ('set-aside', 'fitted'),
+  ('set-aside', 'stocked'),
+  ('set-aside', 'sold'),
+  ('set-aside', 'to-return'),
+  ('set-aside', 'written-off'),
+  ('stocked', 'set-aside'),
+  ('stocked', 'sold'),
+  ('stocked', 'to-return'),
+  ('stocked', 'written-off'),
+  ('to-return', 'handed-over'),
+  ('to-return', 'set-aside'),
+  ('to-return', 'stocked'),
+  ('to-return', 'written-off'),
+  ('handed-over', 'gone-for-good'),
+  ('handed-over', 'set-aside'),
+  ('handed-over', 'written-off'),
+  ('fitted', 'taken-out'),
+  ('taken-out', 'to-return'),
+  ('taken-out', 'written-off'),
+  ('taken-out', 'set-aside'),
+  ('written-off', 'set-aside');
+
 CREATE FUNCTION "unit_take_step"() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   open_amount numeric;

@@ -1,8 +1,11 @@
 import { createHash } from 'node:crypto';
-import { Injectable, Logger, type OnApplicationBootstrap, type OnApplicationShutdown } from '@nestjs/common';
+import { Inject, Injectable, Logger, type OnApplicationBootstrap, type OnApplicationShutdown } from '@nestjs/common';
 import type { Tx } from '#libs/db';
 import { canonicalJson } from './canonical-json.ts';
 import { PrismaService } from './database.ts';
+
+/** False in tests, which seal when they mean to. */
+export const SEALS_BY_ITSELF = Symbol('SEALS_BY_ITSELF');
 
 const SEALER_LOCK = 7_420_010;
 const EVERY_MS = 2_000;
@@ -37,9 +40,13 @@ export class AuditChain implements OnApplicationBootstrap, OnApplicationShutdown
   private timer: NodeJS.Timeout | undefined;
   private sealing: Promise<unknown> = Promise.resolve();
 
-  constructor(private readonly prisma: PrismaService) {}
+  constructor(
+    private readonly prisma: PrismaService,
+    @Inject(SEALS_BY_ITSELF) private readonly sealsByItself: boolean,
+  ) {}
 
   onApplicationBootstrap(): void {
+    if (!this.sealsByItself) return;
     this.timer = setInterval(() => {
       this.sealing = this.seal().catch((error: unknown) => this.logger.warn(`Sealing put off: ${String(error)}`));
     }, EVERY_MS).unref();

@@ -2,7 +2,7 @@ import { type DynamicModule, Global, Module } from '@nestjs/common';
 import type { Connection } from '#libs/db';
 import { KeptForms } from './access/kept-forms.ts';
 import { Sessions } from './access/sessions.ts';
-import { AuditChain } from './audit-chain.ts';
+import { AuditChain, SEALS_BY_ITSELF } from './audit-chain.ts';
 import { Audit } from './audit.ts';
 import { Clock } from './clock.ts';
 import { CONNECTION, PrismaService } from './database.ts';
@@ -15,6 +15,7 @@ export interface PlatformOptions {
   connection: Connection;
   /** Given by tests that stop the time. */
   clock?: Clock;
+  sealsByItself?: boolean;
 }
 
 const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, WorkshopFacts];
@@ -22,11 +23,16 @@ const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, 
 @Global()
 @Module({})
 export class PlatformModule {
-  static with({ connection, clock }: PlatformOptions): DynamicModule {
+  static with({ connection, clock, sealsByItself = true }: PlatformOptions): DynamicModule {
     return {
       module: PlatformModule,
       controllers: [HealthController],
-      providers: [...SHARED, { provide: CONNECTION, useValue: connection }, { provide: Clock, useValue: clock ?? new Clock() }],
+      providers: [
+        ...SHARED,
+        { provide: CONNECTION, useValue: connection },
+        { provide: SEALS_BY_ITSELF, useValue: sealsByItself },
+        { provide: Clock, useValue: clock ?? new Clock() },
+      ],
       exports: [...SHARED, Clock],
     };
   }

@@ -9,6 +9,7 @@ import { JobAccount } from './job-account.service.ts';
 import { noCard } from './job-cards.errors.ts';
 import { type CardRow, JobCardsRepository } from './job-cards.repository.ts';
 import { JobStages } from './job-stages.service.ts';
+import { stagePath } from './stage-path.ts';
 
 export interface OpenCard {
   row: CardRow;
@@ -76,12 +77,10 @@ export class JobCards {
 
   private async followStage(tx: Tx, row: CardRow, { card, actionId }: { card: CardState; actionId: string }): Promise<void> {
     if (card.stage === row.stage || row.stage === 'squared') return;
-    if (row.stage === 'spoken-of' && card.stage !== 'expected') {
-      await this.stages.move(tx, { jobId: row.id, from: 'spoken-of', to: 'expected', why: 'Came without a booking' });
-      row.stage = 'expected';
+    for (const to of stagePath(row.stage as Stage, card.stage)) {
+      await this.stages.move(tx, { jobId: row.id, from: row.stage, to, actionId });
+      row.stage = to;
     }
-    await this.stages.move(tx, { jobId: row.id, from: row.stage, to: card.stage, actionId });
-    row.stage = card.stage;
     if (card.stage === 'keys-out') await this.account.keysWentOut(tx, row.id);
   }
 

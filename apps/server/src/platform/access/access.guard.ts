@@ -2,9 +2,9 @@ import { createHash } from 'node:crypto';
 import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { Prisma } from '#libs/db';
 import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
+import { typedValues } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
 import { ACCESS, type Access, WITHOUT_KEY } from './access.decorator.ts';
 import { isRequestKey } from './form-marks.ts';
@@ -46,7 +46,7 @@ export class AccessGuard implements CanActivate {
     if (!staff) {
       if (state.form && typeof request.body === 'object' && request.body !== null) {
         const marks = { _page: state.form.page ?? '', _form: state.form.name ?? '' };
-        const token = await this.keptForms.keep(request.url, { ...(request.body as Prisma.InputJsonObject), ...marks });
+        const token = await this.keptForms.keep(request.url, { ...typedValues(request.body), ...marks });
         reply.setCookie(KEPT_COOKIE, token, { path: '/', httpOnly: true, sameSite: 'lax' });
       }
       throw new DomainError('not-signed-in', 'not-signed-in', 'Sign in first.');

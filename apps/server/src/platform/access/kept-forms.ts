@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import type { Prisma } from '#libs/db';
 import { Clock } from '../clock.ts';
 import { PrismaService } from '../database.ts';
 import { hashToken, newToken } from './tokens.ts';
@@ -16,7 +15,7 @@ export class KeptForms {
   ) {}
 
   /** @param body with the marks `_page` and `_form` of where it came from. */
-  async keep(path: string, body: Prisma.InputJsonObject): Promise<string> {
+  async keep(path: string, body: Record<string, string>): Promise<string> {
     const now = this.clock.now();
     const token = newToken();
     await this.prisma.db.keptForm.deleteMany({ where: { keptAt: { lt: new Date(now.getTime() - KEEP_MS) } } });

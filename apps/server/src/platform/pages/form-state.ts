@@ -1,3 +1,4 @@
+import { cleanText } from '../clean-text.ts';
 import type { FieldError } from '../domain-error.ts';
 
 /** What a form says back after a refusal: what was typed, and what to change beside which field. */
@@ -34,9 +35,9 @@ export function typedValues(body: unknown): Record<string, string> {
   const values: Record<string, string> = {};
   for (const [name, value] of Object.entries(body)) {
     if (SECRET_FIELDS.test(name)) continue;
-    if (typeof value === 'string') values[name] = value.slice(0, 5_000);
+    if (typeof value === 'string') values[name] = cleanText(value.slice(0, 5_000));
     else if (Array.isArray(value))
-      value.forEach((inner, index) => typeof inner === 'string' && (values[`${name}.${index}`] = inner.slice(0, 500)));
+      value.forEach((inner, index) => typeof inner === 'string' && (values[`${name}.${index}`] = cleanText(inner.slice(0, 500))));
   }
   return values;
 }

@@ -9,7 +9,6 @@ export interface Hands {
   createApp: (options: {
     connection: Connection;
     publicDir: string;
-    dataDir: string;
     production: boolean;
     trustProxy: boolean;
     isDemo: boolean;
@@ -37,7 +36,6 @@ export async function openWorkshop(config: Config, hands: Hands): Promise<void> 
     app = await hands.createApp({
       connection: database.connection,
       publicDir: path.resolve('dist/public'),
-      dataDir: config.dataDir,
       production: true,
       trustProxy: config.trustProxy,
       isDemo: decision.kind === 'seed-demo' || (decision.kind === 'open' && decision.isDemo),

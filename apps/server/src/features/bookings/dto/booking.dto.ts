@@ -1,5 +1,5 @@
 import { Transform } from 'class-transformer';
-import { IsUUID, Matches } from 'class-validator';
+import { IsOptional, IsUUID, Matches } from 'class-validator';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 export class BookingDto {
@@ -17,6 +17,7 @@ export class BookingDto {
   @Matches(/^(?:[1-9]\d?|[1-9]\d\d|1[0-3]\d\d|14[0-3]\d|1440)$/, { message: 'Give the length in minutes, 1 to 1440.' })
   minutes!: string;
 
+  @IsOptional()
   @Transform(({ value }: { value: unknown }) => (value === '' ? undefined : value))
   @Matches(/^[0-9a-f-]{36}$/, { message: 'Choose whose hands it needs, or nobody.' })
   staffId?: string;

@@ -1,0 +1,9 @@
+/** What can be written on paper: control characters (but line breaks and tabs) have no place in a record, and the database takes no null sign. */
+export function cleanText(text: string): string {
+  return [...text].filter(isWritable).join('');
+}
+
+function isWritable(character: string): boolean {
+  const code = character.codePointAt(0) ?? 0;
+  return code >= 0x20 ? code !== 0x7f : character === '\n' || character === '\t';
+}
