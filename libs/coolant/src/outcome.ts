@@ -63,6 +63,7 @@ export type WarningCode =
   | 'air-may-be-trapped'
   | 'at-least'
   | 'below-corrosion-limit'
+  | 'capacity-is-refill'
   | 'check-for-leak'
   | 'content-from-fallback'
   | 'content-taken-as-pure'

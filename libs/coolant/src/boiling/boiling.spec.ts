@@ -6,6 +6,7 @@ import { atmosphereKPa } from './atmosphere.ts';
 import { boiling, type Boiling, type BoilingInput } from './boiling.ts';
 import { mixtureBoilingPointC } from './mixture-boiling-point.ts';
 import { saturationK, saturationMPa } from './saturation.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 function boilingOf(input: BoilingInput): Boiling {
   const found = boiling(input);
@@ -31,7 +32,7 @@ describe('vapour pressure of water', () => {
   });
   it('forward and backward agree', () => {
     fc.assert(
-      fc.property(fc.double({ min: 273.15, max: 647, noNaN: true }), (tempK) => {
+      fc.property(fc.integer(STEPS).map(evenly(273.15, 647)), (tempK) => {
         expect(Math.abs(saturationK(saturationMPa(tempK)) - tempK)).toBeLessThan(1e-6);
       }),
     );
@@ -147,9 +148,9 @@ describe('call', () => {
   });
   it('more glycol, more pressure and less altitude never boil colder', () => {
     const anyGlycol = fc.constantFrom<Glycol>('ethylene', 'propylene');
-    const percent = fc.double({ min: 0, max: 59, noNaN: true });
+    const percent = fc.integer(STEPS).map(evenly(0, 59));
     fc.assert(
-      fc.property(anyGlycol, percent, fc.double({ min: 0, max: 200, noNaN: true }), (glycol, volumePercent, capGaugeKPa) => {
+      fc.property(anyGlycol, percent, fc.integer(STEPS).map(evenly(0, 200)), (glycol, volumePercent, capGaugeKPa) => {
         const base = boilingOf({ glycol, volumePercent, capGaugeKPa, altitudeM: 1000 });
         const slack = 1e-9;
         expect(boilingOf({ glycol, volumePercent: volumePercent + 1, capGaugeKPa, altitudeM: 1000 }).boilingPointC).toBeGreaterThan(

@@ -4,6 +4,7 @@ import { monthsLater, parseCalendarDate } from '../checks/calendar-date.ts';
 import { mixingAdvice } from './mixing-advice.ts';
 import { serviceLife } from './service-life.ts';
 import { waterQuality } from './water-quality.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 describe('calendar', () => {
   it.each(['2026-02-29', '2026-13-01', '2026-00-10', '2026-04-31', '26-04-01', '2026-4-1', 'soon'])('%s is no day', (text) => {
@@ -109,7 +110,7 @@ describe('water', () => {
   });
   it('refuses a pH that cannot be', () => {
     fc.assert(
-      fc.property(fc.double({ min: 14.0001, max: 1000, noNaN: true }), (pH) => {
+      fc.property(fc.integer(STEPS).map(evenly(14.0001, 1000)), (pH) => {
         expect(waterQuality({ pH })).toMatchObject({ ok: false, problem: { field: 'pH', limit: 14 } });
       }),
     );

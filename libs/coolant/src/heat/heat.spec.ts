@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { ASHRAE_DENSITY, ASHRAE_DENSITY_VOLUME_PERCENT } from '../data/ashrae-density.ts';
-import { ASHRAE_PROPERTIES } from '../data/ashrae-properties.spec-data.ts';
+import { ASHRAE_PROPERTIES } from '../spec-support/ashrae-properties.ts';
 import { type Glycol } from '../glycol.ts';
 import { additiveMassPercent } from '../strength/additive-volume.ts';
 import { FREEZING_CURVE } from '../strength/freezing-curve.ts';
@@ -11,6 +11,7 @@ import { densityKgPerL } from './density.ts';
 import { expandedByL, expansion, type Expansion, type ExpansionInput } from './expansion.ts';
 import { heatCarrying } from './heat-carrying.ts';
 import { mixtureProperties } from './mixture-properties.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 const GLYCOLS: readonly Glycol[] = ['ethylene', 'propylene'];
 
@@ -118,9 +119,9 @@ describe('expansion', () => {
   it('grows on warming, shrinks on cooling, and there and back is nothing', () => {
     const anyCase = fc.record({
       glycol: fc.constantFrom(...GLYCOLS),
-      volumePercent: fc.double({ min: 10, max: 60, noNaN: true }),
-      fromC: fc.double({ min: 15, max: 50, noNaN: true }),
-      riseK: fc.double({ min: 1, max: 50, noNaN: true }),
+      volumePercent: fc.integer(STEPS).map(evenly(10, 60)),
+      fromC: fc.integer(STEPS).map(evenly(15, 50)),
+      riseK: fc.integer(STEPS).map(evenly(1, 50)),
     });
     fc.assert(
       fc.property(anyCase, ({ glycol, volumePercent, fromC, riseK }) => {

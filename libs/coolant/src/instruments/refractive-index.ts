@@ -7,7 +7,7 @@ import { linearTable } from '../numeric/linear-table.ts';
 const MOST_MASS_FRACTION = 0.6;
 
 /** Index of water at 20 °C, where both scales begin. */
-export const WATER_INDEX = 1.333003;
+const WATER_INDEX = 1.333003;
 
 /** Fit to the CRC Handbook's table, 102nd edition, to 0.00006. */
 function ethyleneIndex(w: number): number {

@@ -5,6 +5,7 @@ import { coldForLevel, coldStart } from './cold-enough.ts';
 import { coolDownTemperature, coolDownTime } from './cool-down.ts';
 import { learnTimeConstant } from './learn-time-constant.ts';
 import { safeToOpen, type CoolantReading, type SafeToOpen, type SafeToOpenInput } from './safe-to-open.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 function openOf(input: SafeToOpenInput): SafeToOpen {
   const found = safeToOpen(input);
@@ -37,7 +38,7 @@ describe('safe to open', () => {
   it('pressure knows no exception, however cold', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -40, max: 130, noNaN: true }),
+        fc.integer(STEPS).map(evenly(-40, 130)),
         fc.boolean(),
         fc.constantFrom('present', 'not-checked'),
         (tempC, alone, pressure) => {
@@ -60,11 +61,12 @@ describe('safe to open', () => {
       isHoseSoft: false,
     });
     expect(found.warnings.map(({ code }) => code)).toEqual(['engine-sensor', 'hose-not-soft']);
+    expect(found).toMatchObject({ outcome: 'pressure-not-checked', mayOpen: 'no' });
     expect(found.warnings[0]?.text).toContain('hang in air');
   });
   it('never opens above the limit on a single reading', () => {
     fc.assert(
-      fc.property(fc.double({ min: -40, max: 130, noNaN: true }), fc.double({ min: 0.1, max: 10, noNaN: true }), (tempC, uncertainty) => {
+      fc.property(fc.integer(STEPS).map(evenly(-40, 130)), fc.integer(STEPS).map(evenly(0.1, 10)), (tempC, uncertainty) => {
         const found = openOf({ reading: contact(tempC, uncertainty), pressure: 'none' });
         expect(found.mayOpen === 'yes').toBe(tempC + uncertainty <= 50);
       }),
@@ -122,12 +124,12 @@ describe('cooling down', () => {
     expect(coolDownTime({ startC: 90, airC: 50 }, 50)).toMatchObject({ ok: false, problem: { code: 'never-reached' } });
   });
   it('time and temperature are inverse to each other', () => {
-    const anyTemp = fc.double({ min: 51, max: 120, noNaN: true });
+    const anyTemp = fc.integer(STEPS).map(evenly(51, 120));
     fc.assert(
       fc.property(
         anyTemp,
-        fc.double({ min: -20, max: 49, noNaN: true }),
-        fc.double({ min: 30, max: 300, noNaN: true }),
+        fc.integer(STEPS).map(evenly(-20, 49)),
+        fc.integer(STEPS).map(evenly(30, 300)),
         (startC, airC, timeConstantMin) => {
           const time = coolDownTime({ startC, airC, timeConstantMin }, 50);
           if (!time.ok) throw new Error(time.problem.message);

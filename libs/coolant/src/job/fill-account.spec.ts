@@ -2,6 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { fillAccount } from './fill-account.ts';
 import { type FillAccount, type FillAccountInput } from './fill-account.types.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 function accountOf(input: FillAccountInput): FillAccount {
   const found = fillAccount(input);
@@ -116,8 +117,8 @@ describe('contradictions', () => {
 
 describe('what goes in and out is neither made nor lost', () => {
   it('drained is kept and waste; poured is product, kept and water', () => {
-    const litres = fc.double({ min: 0, max: 10, noNaN: true });
-    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    const litres = fc.integer(STEPS).map(evenly(0, 10));
+    const share = fc.integer(STEPS).map(evenly(0, 1));
     fc.assert(
       fc.property(litres, litres, share, share, (drainedL, pouredL, keptShare, backShare) => {
         const keptL = drainedL * keptShare;

@@ -23,6 +23,7 @@ export interface SafeToOpenInput {
   /** Left out: not measured. */
   readonly reading?: CoolantReading | undefined;
   readonly pressure: 'none' | 'present' | 'not-checked';
+  /** The upper hose yields to the hand. Where it doesn't, pressure is not ruled out, whatever else was said. */
   readonly isHoseSoft?: boolean | undefined;
   /** The level was low on arrival: the engine's own sensor may hang in air. */
   readonly isLevelLow?: boolean | undefined;
@@ -52,7 +53,7 @@ function judgeTemperature(reading: CoolantReading | undefined): 'safe' | 'over' 
 
 function judge(input: SafeToOpenInput, reading: CoolantReading | undefined): SafeToOpen['outcome'] {
   if (input.pressure === 'present') return 'under-pressure';
-  if (input.pressure === 'not-checked') return 'pressure-not-checked';
+  if (input.pressure === 'not-checked' || input.isHoseSoft === false) return 'pressure-not-checked';
   return judgeTemperature(reading);
 }
 
@@ -88,7 +89,7 @@ function textOf(outcome: SafeToOpen['outcome'], reading: CoolantReading | undefi
     case 'under-pressure':
       return 'Under pressure: do not open, whoever is there and however cold it is. Wait until the pressure is gone.';
     case 'pressure-not-checked':
-      return 'Pressure not checked: press the upper hose. Do not open before it is known to be free of pressure.';
+      return 'Not known to be free of pressure: press the upper hose when it has cooled. Do not open before it is soft.';
   }
 }
 
@@ -126,7 +127,7 @@ function check(reading: CoolantReading | undefined): ReturnType<typeof checkNumb
  * Whether the cooling system may be opened: the reading with its full uncertainty at most 50 °C, and no pressure.
  *
  * Over, unsure or not measured needs a second person and a reason, and on a one-person site waiting. Pressure knows no
- * exception, and pressure that nobody checked counts as pressure. The vehicle's manual rules where it asks for more.
+ * exception, and pressure that nobody checked, or a hose that is not soft, counts as pressure. The vehicle's manual rules where it asks for more.
  *
  * @param input Reading with instrument and uncertainty, pressure, and who is there
  * @returns The outcome and who may open; refused for a reading that can't be

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { recipe } from '../recipe/recipe.ts';
 import { compareStrength } from './compare-strength.ts';
 import { impliedSystem } from './implied-system.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 describe('computed beside measured', () => {
   it.each([
@@ -33,11 +34,11 @@ describe('computed beside measured', () => {
 });
 
 describe('what the reading says about the vehicle', () => {
-  const share = fc.double({ min: 0.2, max: 0.8, noNaN: true });
-  const strength = fc.double({ min: 10, max: 30, noNaN: true });
+  const share = fc.integer(STEPS).map(evenly(0.2, 0.8));
+  const strength = fc.integer(STEPS).map(evenly(10, 30));
   it('finds the true system behind a filling that was reckoned for another', () => {
     fc.assert(
-      fc.property(fc.double({ min: 4, max: 12, noNaN: true }), share, strength, (trueSystemL, drainedShare, residualPercent) => {
+      fc.property(fc.integer(STEPS).map(evenly(4, 12)), share, strength, (trueSystemL, drainedShare, residualPercent) => {
         const spaceL = trueSystemL * drainedShare;
         const common = { glycol: 'ethylene', residual: { volumePercent: residualPercent }, additive: { massPercent: 93 } } as const;
         const truly = recipe({

@@ -94,6 +94,14 @@ function findTarget(input: RecipeInput, additive: Additive): Outcome<{ target: C
   });
 }
 
+function capacityWarnings(input: RecipeInput): readonly Warning[] {
+  if (input.capacityKind !== 'service-refill') return [];
+  const text =
+    'The capacity is that of a service refill: what stays in the block after draining is not in it, so the whole system holds more. ' +
+    'Find the dry fill; with the refill alone what stays in is underrated.';
+  return [{ code: 'capacity-is-refill', text }];
+}
+
 /**
  * Every check of a recipe's input, and everything in it resolved.
  *
@@ -122,7 +130,11 @@ export function checkRecipe(input: RecipeInput): Outcome<CheckedRecipe> {
     additive: additive.additive,
     target: target.target,
     jug: input.jugL === undefined ? null : { jugMl: input.jugL * 1000, markMl: input.markMl ?? DEFAULT_MARK_ML },
-    assumptions: [...additive.assumptions, ...target.assumptions],
-    warnings: [...additive.warnings, ...residual.warnings],
+    assumptions: [
+      ...additive.assumptions,
+      ...target.assumptions,
+      ...(!isEmpty && input.isResidualAssumed === true ? ['The strength of what stays in is assumed, not read.'] : []),
+    ],
+    warnings: [...additive.warnings, ...residual.warnings, ...capacityWarnings(input)],
   };
 }

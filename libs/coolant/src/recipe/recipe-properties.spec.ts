@@ -5,18 +5,17 @@ import { densityAt20 } from '../strength/density-at-20.ts';
 import { FREEZING_CURVE } from '../strength/freezing-curve.ts';
 import { recipe } from './recipe.ts';
 import { type Recipe, type RecipeInput } from './recipe.types.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 import { roundToMarks } from './round-to-marks.ts';
-
-const percent = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
 const anyPartDrain = fc.record({
   glycol: fc.constantFrom<Glycol>('ethylene', 'propylene'),
-  systemVolumeL: percent(1, 30),
-  drainedShare: percent(0, 1),
-  residualPercent: percent(0, 57),
-  additivePercent: percent(30, 100),
-  targetPercent: percent(0, 57),
-  jugL: percent(0.5, 10),
+  systemVolumeL: fc.integer(STEPS).map(evenly(1, 30)),
+  drainedShare: fc.integer(STEPS).map(evenly(0, 1)),
+  residualPercent: fc.integer(STEPS).map(evenly(0, 57)),
+  additivePercent: fc.integer(STEPS).map(evenly(30, 100)),
+  targetPercent: fc.integer(STEPS).map(evenly(0, 57)),
+  jugL: fc.integer(STEPS).map(evenly(0.5, 10)),
 });
 
 type PartDrain = typeof anyPartDrain extends fc.Arbitrary<infer Value> ? Value : never;
@@ -116,20 +115,26 @@ describe('a recipe', () => {
 
 describe('rounding to marks', () => {
   it('keeps whole marks, whole jugs and the sums', () => {
-    const anyAmount = percent(0, 30);
+    const anyAmount = fc.integer(STEPS).map(evenly(0, 30));
     fc.assert(
-      fc.property(anyAmount, anyAmount, percent(0.2, 10), fc.integer({ min: 1, max: 200 }), (additiveL, waterL, jugL, markMl) => {
-        const jugs = roundToMarks({ additiveL, waterL }, { jugMl: jugL * 1000, markMl });
-        for (const jug of jugs) {
-          expect(Number.isInteger(Math.round(jug.additiveMl / markMl)) && jug.additiveMl >= 0 && jug.waterMl >= 0).toBe(true);
-          expect(Math.abs(jug.additiveMl / markMl - Math.round(jug.additiveMl / markMl))).toBeLessThan(1e-9);
-          expect(jug.additiveMl + jug.waterMl).toBeLessThanOrEqual(jugL * 1000 + 1e-6);
-        }
-        const additiveMl = jugs.reduce((sum, jug) => sum + jug.additiveMl, 0);
-        const totalMl = jugs.reduce((sum, jug) => sum + jug.additiveMl + jug.waterMl, 0);
-        expect(Math.abs(additiveMl - additiveL * 1000)).toBeLessThanOrEqual(markMl / 2 + 1e-6);
-        expect(Math.abs(totalMl - (additiveL + waterL) * 1000)).toBeLessThanOrEqual(markMl / 2 + 1e-6);
-      }),
+      fc.property(
+        anyAmount,
+        anyAmount,
+        fc.integer(STEPS).map(evenly(0.2, 10)),
+        fc.integer({ min: 1, max: 200 }),
+        (additiveL, waterL, jugL, markMl) => {
+          const jugs = roundToMarks({ additiveL, waterL }, { jugMl: jugL * 1000, markMl });
+          for (const jug of jugs) {
+            expect(Number.isInteger(Math.round(jug.additiveMl / markMl)) && jug.additiveMl >= 0 && jug.waterMl >= 0).toBe(true);
+            expect(Math.abs(jug.additiveMl / markMl - Math.round(jug.additiveMl / markMl))).toBeLessThan(1e-9);
+            expect(jug.additiveMl + jug.waterMl).toBeLessThanOrEqual(jugL * 1000 + 1e-6);
+          }
+          const additiveMl = jugs.reduce((sum, jug) => sum + jug.additiveMl, 0);
+          const totalMl = jugs.reduce((sum, jug) => sum + jug.additiveMl + jug.waterMl, 0);
+          expect(Math.abs(additiveMl - additiveL * 1000)).toBeLessThanOrEqual(markMl / 2 + 1e-6);
+          expect(Math.abs(totalMl - (additiveL + waterL) * 1000)).toBeLessThanOrEqual(markMl / 2 + 1e-6);
+        },
+      ),
     );
   });
 });

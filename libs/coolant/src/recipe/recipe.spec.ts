@@ -140,6 +140,16 @@ describe('limits of a recipe', () => {
     const found = recipeOf({ ...PART_DRAIN, drainedVolumeL: undefined, target: { volumePercent: 20 } });
     expect(found.warnings.map(({ code }) => code)).toEqual(['below-corrosion-limit']);
   });
+  it('says that the strength of what stays in was assumed', () => {
+    expect(recipeOf({ ...PART_DRAIN, isResidualAssumed: true }).assumptions).toContain(
+      'The strength of what stays in is assumed, not read.',
+    );
+    expect(recipeOf(PART_DRAIN).assumptions).not.toContain('The strength of what stays in is assumed, not read.');
+  });
+  it('warns where the capacity is that of a service refill', () => {
+    expect(recipeOf({ ...PART_DRAIN, capacityKind: 'service-refill' }).warnings.map(({ code }) => code)).toEqual(['capacity-is-refill']);
+    expect(recipeOf({ ...PART_DRAIN, capacityKind: 'dry-fill' }).warnings).toEqual([]);
+  });
   it('warns when the rounded jugs are too weak', () => {
     const found = recipeOf({ ...PART_DRAIN, jugL: 2, markMl: 500 });
     expect(found.roundedJugs?.additiveL).toBe(2);

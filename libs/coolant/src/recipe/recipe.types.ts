@@ -15,6 +15,10 @@ export interface RecipeInput {
   readonly drainedVolumeL?: number | undefined;
   /** Strength of what stays in. Needed as soon as something stays in. */
   readonly residual?: StrengthInput | undefined;
+  /** The strength of what stays in was not read but assumed: said in the answer. */
+  readonly isResidualAssumed?: boolean | undefined;
+  /** What the system volume means: the dry system, or the usual refill after draining, which leaves the block's part out. */
+  readonly capacityKind?: 'dry-fill' | 'service-refill' | undefined;
   readonly additive: AdditiveInput;
   readonly target: TargetInput;
   /** Size of the jugs, L; left out: no jugs. */

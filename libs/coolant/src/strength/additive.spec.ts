@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
-import { CRC_ETHYLENE } from '../data/crc-ethylene.spec-data.ts';
+import { CRC_ETHYLENE } from '../spec-support/crc-ethylene.ts';
 import { type Glycol } from '../glycol.ts';
 import { additiveMassPercent, additiveVolumePercent } from './additive-volume.ts';
 import { type Additive, type AdditiveInput } from './additive.ts';
@@ -10,6 +10,7 @@ import { productPercent } from './product-percent.ts';
 import { strengthOfMass } from './strength-of-mass.ts';
 import { toAdditive } from './to-additive.ts';
 import { toTarget } from './to-target.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 const anyGlycol = fc.constantFrom<Glycol>('ethylene', 'propylene');
 
@@ -60,14 +61,14 @@ describe('volume % of an additive', () => {
   });
   it('comes back from mass %', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 0, max: 100, noNaN: true }), (glycol, volumePercent) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(0, 100)), (glycol, volumePercent) => {
         expect(additiveVolumePercent(glycol, additiveMassPercent(glycol, volumePercent))).toBeCloseTo(volumePercent, 9);
       }),
     );
   });
   it('rises with it', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 0, max: 99, noNaN: true }), (glycol, volumePercent) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(0, 99)), (glycol, volumePercent) => {
         expect(additiveMassPercent(glycol, volumePercent + 0.5)).toBeGreaterThan(additiveMassPercent(glycol, volumePercent));
       }),
     );
@@ -85,7 +86,7 @@ describe('content from the label', () => {
   });
   it('comes back for any content', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 70, max: 100, noNaN: true }), (glycol, content) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(70, 100)), (glycol, content) => {
         const mixed = massPercentOfParts(glycol, content, { product: 1, water: 1.5 });
         const { freezingPointC } = strengthOfMass(glycol, mixed);
         const found = additiveOf(glycol, { label: { partsProduct: 1, partsWater: 1.5, freezingPointC } });
@@ -139,16 +140,11 @@ describe('what is no additive', () => {
 describe('share of product', () => {
   it('is the inverse of mixing parts', () => {
     fc.assert(
-      fc.property(
-        anyGlycol,
-        fc.double({ min: 61, max: 100, noNaN: true }),
-        fc.double({ min: 1, max: 99, noNaN: true }),
-        (glycol, content, share) => {
-          const additive = additiveOf(glycol, { massPercent: content });
-          const mixed = massPercentOfParts(glycol, content, { product: share, water: 100 - share });
-          expect(productPercent(mixed, additive)).toBeCloseTo(share, 9);
-        },
-      ),
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(61, 100)), fc.integer(STEPS).map(evenly(1, 99)), (glycol, content, share) => {
+        const additive = additiveOf(glycol, { massPercent: content });
+        const mixed = massPercentOfParts(glycol, content, { product: share, water: 100 - share });
+        expect(productPercent(mixed, additive)).toBeCloseTo(share, 9);
+      }),
     );
   });
   it('is nothing for a mixture stronger than the product', () => {

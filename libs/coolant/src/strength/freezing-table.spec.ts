@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import { ASHRAE_FREEZING } from '../data/ashrae-freezing.ts';
-import { CRC_ETHYLENE } from '../data/crc-ethylene.spec-data.ts';
-import { MELINDER_FREEZING } from '../data/melinder-freezing.spec-data.ts';
+import { CRC_ETHYLENE } from '../spec-support/crc-ethylene.ts';
+import { MELINDER_FREEZING } from '../spec-support/melinder-freezing.ts';
 import { type Glycol } from '../glycol.ts';
 import { FREEZING_CURVE } from './freezing-curve.ts';
 import { strengthOfMass } from './strength-of-mass.ts';

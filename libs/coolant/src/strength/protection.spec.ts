@@ -4,6 +4,7 @@ import { type Glycol } from '../glycol.ts';
 import { FREEZING_CURVE } from './freezing-curve.ts';
 import { protection, type Protection, type ProtectionInput } from './protection.ts';
 import { shownProtection } from './shown-protection.ts';
+import { evenly, STEPS } from '../spec-support/evenly.ts';
 
 const anyGlycol = fc.constantFrom<Glycol>('ethylene', 'propylene');
 
@@ -114,7 +115,7 @@ describe('shown protection rounds towards warmer', () => {
 describe('properties', () => {
   it('inverse of inverse', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 0, max: 1, noNaN: true }), (glycol, share) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(0, 1)), (glycol, share) => {
         const volumePercent = share * FREEZING_CURVE[glycol].endVolumePercent;
         const there = protectionOf({ glycol, volumePercent });
         expect(protectionOf({ glycol, freezingPointC: there.freezingPointC }).volumePercent).toBeCloseTo(volumePercent, 9);
@@ -124,7 +125,7 @@ describe('properties', () => {
   });
   it('more glycol never freezes warmer', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 0, max: 60, noNaN: true }), fc.double({ min: 0, max: 60, noNaN: true }), (glycol, a, b) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(0, 60)), fc.integer(STEPS).map(evenly(0, 60)), (glycol, a, b) => {
         const weaker = protectionOf({ glycol, volumePercent: Math.min(a, b) });
         const stronger = protectionOf({ glycol, volumePercent: Math.max(a, b) });
         expect(stronger.freezingPointC).toBeLessThanOrEqual(weaker.freezingPointC);
@@ -133,7 +134,7 @@ describe('properties', () => {
   });
   it('what is shown never promises more than what was computed', () => {
     fc.assert(
-      fc.property(anyGlycol, fc.double({ min: 0, max: 60, noNaN: true }), (glycol, volumePercent) => {
+      fc.property(anyGlycol, fc.integer(STEPS).map(evenly(0, 60)), (glycol, volumePercent) => {
         const found = protectionOf({ glycol, volumePercent });
         expect(found.shownFreezingPointC).toBeGreaterThanOrEqual(found.freezingPointC - 1e-9);
         expect(found.shownFreezingPointC - found.freezingPointC).toBeLessThan(1);
