@@ -4,6 +4,7 @@ import { AccessGuard } from './platform/access/access.guard.ts';
 import { PlatformModule, type PlatformOptions } from './platform/platform.module.ts';
 import { ProblemFilter } from './platform/problem.filter.ts';
 import { BookingsModule } from './features/bookings/bookings.module.ts';
+import { CoolantModule } from './features/coolant/coolant.module.ts';
 import { CustomersModule } from './features/customers/customers.module.ts';
 import { EstimatesModule } from './features/estimates/estimates.module.ts';
 import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
@@ -14,7 +15,7 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), StaffModule, CustomersModule, EstimatesModule, BookingsModule, JobCardsModule],
+      imports: [PlatformModule.with(options), StaffModule, CustomersModule, EstimatesModule, BookingsModule, JobCardsModule, CoolantModule],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_GUARD, useClass: AccessGuard },
