@@ -79,7 +79,7 @@ function marginWarnings(boilingPointC: number, hottestExpectedC: number | undefi
  *
  * @param input Glycol, exactly one strength, altitude in m, cap in kPa above the air
  * @returns Boiling point with the absolute pressure; defaults are said in the assumptions
- * @example boiling({ glycol: 'ethylene', volumePercent: 50, capGaugeKPa: 103.42 }) // boilingPointC 129.0
+ * @example boiling({ glycol: 'ethylene', volumePercent: 50, capGaugeKPa: 103.42 }) // boilingPointC 129.64
  */
 export function boiling(input: BoilingInput): Outcome<Boiling> {
   const problem = check(input);

@@ -19,7 +19,7 @@ export interface PropertiesInput extends StrengthInput {
  *
  * @param input Glycol, exactly one strength, temperature in °C from the freezing point to 100
  * @returns The four properties; refused outside the published range
- * @example coolantProperties({ glycol: 'ethylene', volumePercent: 50, tempC: 80 }) // viscosityMPaS 0.97
+ * @example coolantProperties({ glycol: 'ethylene', volumePercent: 50, tempC: 80 }) // viscosityMPaS 1.02
  */
 export function coolantProperties(input: PropertiesInput): Outcome<MixtureProperties & Grounds> {
   const { glycol, tempC } = input;

@@ -65,7 +65,7 @@ function row(
  * Dittus-Boelter; from memory).
  *
  * @param input Glycol, exactly one strength, temperature in °C up to 100 (80 where left out)
- * @example heatCarrying({ glycol: 'ethylene', volumePercent: 50 }).rows[2].heatPerLitreRatio // 0.88
+ * @example heatCarrying({ glycol: 'ethylene', volumePercent: 50 }).rows[2].heatPerLitreRatio // 0.894
  */
 export function heatCarrying(input: HeatCarryingInput): Outcome<HeatCarrying> {
   const { glycol, tempC = USUAL_TEMP_C } = input;

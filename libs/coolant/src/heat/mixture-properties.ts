@@ -17,7 +17,7 @@ export interface MixtureProperties {
  *
  * @param glycol Which glycol
  * @param at Temperature in °C (freezing point to 100) and mass fraction of glycol (0 to 0.6)
- * @example mixtureProperties('ethylene', { tempC: 80, massFraction: 0.5 }).heatCapacityKJPerKgK // 3.49
+ * @example mixtureProperties('ethylene', { tempC: 80, massFraction: 0.5 }).heatCapacityKJPerKgK // 3.58
  */
 export function mixtureProperties(glycol: Glycol, at: { readonly tempC: number; readonly massFraction: number }): MixtureProperties {
   const fluid = MELINDER[glycol];

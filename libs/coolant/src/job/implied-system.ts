@@ -78,7 +78,7 @@ function check(input: ImpliedSystemInput): ReturnType<typeof checkNumber> {
  *
  * @param input The filling as it was done, and the reading
  * @returns Both explanations, each null where it can't explain the reading
- * @example impliedSystem({ …, measured: { volumePercent: 40 } }) // { residualL: 4.1, systemVolumeL: 8.1, … }
+ * @example impliedSystem({ …, spaceL: 4, additiveL: 2.17, waterL: 1.88, measured: { volumePercent: 43 } }) // { residualL: 4.4, systemVolumeL: 8.4, … }
  */
 export function impliedSystem(input: ImpliedSystemInput): Outcome<ImpliedSystem> {
   const { glycol } = input;

@@ -58,7 +58,7 @@ function leftPercent(input: RecipeAfterFlushInput, remainingFraction: number): O
  * @param input As for {@link recipe}; `drainedVolumeL` is what one draining takes out, `cycles` how often it was done
  * @returns The recipe with the flush's figures; refused like a recipe
  * @example recipeAfterFlush({ glycol: 'ethylene', systemVolumeL: 8, drainedVolumeL: 4, cycles: 3,
- *   additive: { volumePercent: 100 }, target: { volumePercent: 45 } }) // 4 L of water stay in: needs 3.6 L of glycol
+ *   additive: { volumePercent: 100 }, target: { volumePercent: 45 } }) // 4 L of water stay in: additiveL 3.63
  */
 export function recipeAfterFlush(input: RecipeAfterFlushInput): Outcome<RecipeAfterFlush> {
   const { systemVolumeL, drainedVolumeL, cycles, present, ...rest } = input;

@@ -124,7 +124,7 @@ function compose(checked: CheckedRecipe, solution: FillSolution & { kind: 'mixed
  *   comes of them; refused with `requiredDrainL` where too much of the old filling stays in, without it where the
  *   additive itself is too weak
  * @example recipe({ glycol: 'ethylene', systemVolumeL: 7, drainedVolumeL: 4, residual: { volumePercent: 33 },
- *   additive: { volumePercent: 100 }, target: { volumePercent: 45 } }) // additiveL 2.16 by plain volumes, … by mass
+ *   additive: { volumePercent: 100 }, target: { volumePercent: 45 } }) // additiveL 2.174, waterL 1.882; additiveByPlainVolumesL 2.16
  */
 export function recipe(input: RecipeInput): Outcome<Recipe> {
   const checked = checkRecipe(input);

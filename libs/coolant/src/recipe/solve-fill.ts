@@ -50,7 +50,7 @@ function requiredDrain(fill: Fill, totalKg: number): FillSolution {
  * space is too small; where less than no additive, water alone is enough.
  *
  * @param fill The system; preconditions: 0 ≤ residualL ≤ systemL, fractions 0 to 0.6, additive above 0
- * @example solveFill({ …, residualL: 0, targetMassFraction: 0.5 }) // { kind: 'mixed', additiveL: …, waterL: … }
+ * @example solveFill({ …, systemL: 7, residualL: 0, targetMassFraction: 0.5 }) // { kind: 'mixed', additiveL: 3.35, waterL: 3.74 }
  */
 export function solveFill(fill: Fill): FillSolution {
   const { glycol, systemL, residualL, residualMassFraction, additive, targetMassFraction } = fill;

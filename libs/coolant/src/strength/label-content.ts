@@ -23,7 +23,7 @@ const LABEL_SLACK_K = 3;
  * @param label Parts by volume and the freezing point of that mixture
  * @returns Mass % of glycol in the product, and whether the label promised more than pure glycol gives by the published
  *   table; refused where it promises over 3 K more
- * @example labelContent('ethylene', { partsProduct: 1, partsWater: 1, freezingPointC: -36 }) // massPercent 98.2
+ * @example labelContent('ethylene', { partsProduct: 1, partsWater: 1, freezingPointC: -36 }) // massPercent 98.1
  */
 export function labelContent(glycol: Glycol, label: ProductLabel): Outcome<{ massPercent: number; isTakenAsPure: boolean }> {
   const problem =
