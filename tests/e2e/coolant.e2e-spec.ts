@@ -75,13 +75,13 @@ describe('the calls of the coolant bench', () => {
   it('answers the other calls', async () => {
     expect(
       (await ask('replacement', { systemVolume: 3.6, presentPercent: 60, addedPercent: 0, targetPercent: 50 }).expect(200)).body,
-    ).toMatchObject({ drainVolume: expect.closeTo(0.6, 9) as number });
+    ).toMatchObject({ drainVolume: expect.closeTo(0.6, 9) as unknown as number });
     expect((await ask('flush', { systemVolumeL: 8, drainedVolumeL: 4, cycles: 3 }).expect(200)).body).toMatchObject({
       remainingFraction: 0.125,
       cycles: 3,
     });
     expect((await ask('boiling', { glycol: 'ethylene', volumePercent: 50, capGaugeKPa: 103.4 }).expect(200)).body).toMatchObject({
-      boilingPointC: expect.closeTo(129.4, -0.7) as number,
+      boilingPointC: expect.closeTo(129.4, -0.7) as unknown as number,
     });
     await ask('expansion', { glycol: 'ethylene', volumePercent: 50, volumeL: 7, fromC: 20, toC: 90 }).expect(200);
     await ask('refractometer', { glycol: 'propylene', scaleGlycol: 'ethylene', freezingPointC: -20 }).expect(200);
@@ -107,7 +107,7 @@ describe('the calls of the coolant bench', () => {
   ])('refuses %s', async (_what, body) => {
     const answer = await ask('protection', body);
     expect(answer.status).toBe(400);
-    expect(answer.body).toMatchObject({ errors: [{ message: expect.any(String) as string }] });
+    expect(answer.body).toMatchObject({ errors: [{ message: expect.any(String) as unknown as string }] });
   });
 
   it('is open to staff only', async () => {

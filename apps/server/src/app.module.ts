@@ -1,6 +1,7 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD } from '@nestjs/core';
 import { AccessGuard } from './platform/access/access.guard.ts';
+import { PdfModule } from './platform/pdf/pdf.module.ts';
 import { PlatformModule, type PlatformOptions } from './platform/platform.module.ts';
 import { ProblemFilter } from './platform/problem.filter.ts';
 import { BookingsModule } from './features/bookings/bookings.module.ts';
@@ -15,7 +16,16 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), StaffModule, CustomersModule, EstimatesModule, BookingsModule, JobCardsModule, CoolantModule],
+      imports: [
+        PlatformModule.with(options),
+        PdfModule,
+        StaffModule,
+        CustomersModule,
+        EstimatesModule,
+        BookingsModule,
+        JobCardsModule,
+        CoolantModule,
+      ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_GUARD, useClass: AccessGuard },

@@ -1,0 +1,103 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { Injectable, type OnApplicationShutdown } from '@nestjs/common';
+import puppeteer, { type Browser, type Page } from 'puppeteer';
+import { browserAdvice, findBrowser, isHeadlessShell } from '#launch/browser';
+import { DomainError } from '../domain-error.ts';
+
+/** A browser leaks a little with every page: after so many documents a fresh one takes over. */
+const DOCUMENTS_PER_BROWSER = 500;
+const ARGS = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+interface Running {
+  browser: Browser;
+  profile: string;
+  idle: Page[];
+  documents: number;
+}
+
+/** No browser is installed: the document is made later, by asking again. */
+export const noBrowser = (): DomainError => new DomainError('unavailable', 'no-browser', browserAdvice());
+
+/** The one browser that prints. Its pages have no script, no network and no files: customers' words reach it. */
+@Injectable()
+export class PdfBrowser implements OnApplicationShutdown {
+  private running: Promise<Running> | undefined;
+
+  /** Lends a page that can load nothing but what it is given. A page that failed is thrown away. */
+  async withPage<T>(use: (page: Page) => Promise<T>): Promise<T> {
+    const running = await this.start();
+    const page = running.idle.pop() ?? (await newSealedPage(running.browser));
+    try {
+      const result = await use(page);
+      running.documents += 1;
+      running.idle.push(page);
+      return result;
+    } catch (error) {
+      await page.close().catch(() => undefined);
+      throw error;
+    } finally {
+      if (running.documents >= DOCUMENTS_PER_BROWSER) await this.retire(running);
+    }
+  }
+
+  /** After a crash: the next document starts another browser. */
+  async restart(): Promise<void> {
+    const running = await this.running?.catch(() => undefined);
+    if (running) await this.retire(running);
+  }
+
+  async onApplicationShutdown(): Promise<void> {
+    await this.restart();
+  }
+
+  private start(): Promise<Running> {
+    this.running ??= launch().catch((error: unknown) => {
+      this.running = undefined;
+      throw error;
+    });
+    return this.running;
+  }
+
+  private async retire(running: Running): Promise<void> {
+    this.running = undefined;
+    await running.browser.close().catch(() => running.browser.process()?.kill('SIGKILL'));
+    await rm(running.profile, { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+async function launch(): Promise<Running> {
+  const executablePath = await findBrowser();
+  if (executablePath === undefined) throw noBrowser();
+  const profile = await mkdtemp(path.join(os.tmpdir(), 'runwarm-print-'));
+  // Only as root (a container, a small server) does the browser's own sandbox refuse to start.
+  const args = process.getuid?.() === 0 ? [...ARGS, '--no-sandbox'] : ARGS;
+  const browser = await puppeteer.launch({
+    executablePath,
+    headless: isHeadlessShell(executablePath) ? 'shell' : true,
+    userDataDir: profile,
+    args,
+    handleSIGINT: false,
+    handleSIGTERM: false,
+  });
+  return { browser, profile, idle: [], documents: 0 };
+}
+
+async function newSealedPage(browser: Browser): Promise<Page> {
+  const page = await browser.newPage();
+  await page.setJavaScriptEnabled(false);
+  await page.setRequestInterception(true);
+  page.on('request', (request) => {
+    const isOwn = request.url().startsWith('data:') || request.url() === 'about:blank';
+    void (isOwn ? request.continue() : request.abort('blockedbyclient')).catch(() => undefined);
+  });
+  return page;
+}
