@@ -64,6 +64,15 @@ describe('crediting a whole invoice', () => {
     });
   });
 
+  it('works for a simplified invoice without a customer', () => {
+    const { buyer, ...anonymous } = sampleDraft;
+    expect(buyer).toBeDefined();
+    expect(credit(issued({ ...anonymous, form: 'simplified' }), [], rest).document).toMatchObject({
+      form: 'simplified',
+      kind: 'credit-note',
+    });
+  });
+
   it('leaves nothing', () => {
     expect(creditLeft(original, [note.document])).toEqual({
       rows: [

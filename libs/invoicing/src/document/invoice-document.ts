@@ -105,11 +105,10 @@ export interface InvoiceDocument extends InvoiceDraft {
   readonly taxAdjustments: readonly TaxAdjustment[];
 }
 
-/** A document with number, date and buyer: what the structured forms need. */
+/** A document that was issued: it has its number and date. */
 export interface IssuedDocument extends InvoiceDocument {
   readonly number: string;
   readonly issueDate: IsoDate;
-  readonly buyer: InvoiceParty;
 }
 
 /** UNTDID 1001 code of the document (BT-3). */

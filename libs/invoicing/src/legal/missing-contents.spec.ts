@@ -166,6 +166,10 @@ describe('a structured invoice (EN 16931)', () => {
     expect(lacks(inCategory('K'))).toEqual(['BR-IC-02: buyer.vatId', 'BR-IC-12: deliverTo']);
     expect(lacks(inCategory('E'))).toEqual(['BR-E-10: exemptions']);
     expect(lacks(inCategory('O'))).toEqual([]);
+    const { legalRegistration: company, ...unregistered } = sampleDraft.seller;
+    expect(company?.id).toBe('204118');
+    expect(lacks(inCategory('O', { seller: unregistered }))).toEqual(['BR-CO-26: seller.legalRegistration']);
+    expect(lacks(composed({ ...sampleDraft, seller: unregistered }))).toEqual([]);
     expect(
       lacks(
         composed({

@@ -18,7 +18,7 @@ type Problem = Omit<MissingContent, 'mark'>;
 const asRead = (problems: readonly Problem[]): MissingContent[] => problems.map((problem) => ({ ...problem, mark: 'read' }));
 const has = (text: string | undefined): boolean => text !== undefined && text.trim() !== '';
 
-function partyProblems({ seller, buyer }: InvoiceDocument): MissingContent[] {
+function partyProblems({ seller, buyer, totals }: InvoiceDocument): MissingContent[] {
   const problems: Problem[] = [];
   const need = (condition: boolean, problem: Problem): void => {
     if (!condition) problems.push(problem);
@@ -38,9 +38,11 @@ function partyProblems({ seller, buyer }: InvoiceDocument): MissingContent[] {
     where: customer,
     basis: 'BR-11',
   });
-  need(has(seller.vatId) || has(seller.legalRegistration?.id), {
-    field: 'seller.vatId',
-    what: 'A number by which the workshop is known: VAT number or company number',
+  // Outside the scope of VAT no VAT number is sent (BR-O-02), so it cannot be the one.
+  const isOutside = totals.vat.some((row) => row.category === 'O');
+  need((has(seller.vatId) && !isOutside) || has(seller.legalRegistration?.id), {
+    field: isOutside ? 'seller.legalRegistration' : 'seller.vatId',
+    what: `A number by which the workshop is known: ${isOutside ? 'the company number' : 'VAT number or company number'}`,
     where: workshop,
     basis: 'BR-CO-26',
   });

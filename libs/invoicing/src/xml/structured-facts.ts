@@ -1,13 +1,19 @@
 import { type InvoiceDocument, type IssuedDocument, type LegalMark } from '../document/invoice-document.ts';
+import { type InvoiceParty } from '../document/party.ts';
 import { type PaymentMeans } from '../document/payment-means.ts';
 import { InvoicingError } from '../invoicing-error.ts';
+
+/** An issued document with a buyer: what the structured forms need. */
+export interface AddressedDocument extends IssuedDocument {
+  readonly buyer: InvoiceParty;
+}
 
 /**
  * A document that has number, date and buyer, so that it can be written as XML.
  *
  * @throws InvoicingError `not-issued`; a simplified invoice without a customer has no structured form
  */
-export function asIssued(document: InvoiceDocument): IssuedDocument {
+export function asAddressed(document: InvoiceDocument): AddressedDocument {
   const { number, issueDate, buyer } = document;
   if (number === null || issueDate === null || buyer === undefined)
     throw new InvoicingError('not-issued', 'A structured invoice needs a number, a date of issue and a customer.');
@@ -15,7 +21,7 @@ export function asIssued(document: InvoiceDocument): IssuedDocument {
 }
 
 /** Outside the scope of VAT no party may show a VAT number (BR-O-02 to 04). */
-export function withoutVatId(document: IssuedDocument): IssuedDocument {
+export function withoutVatId(document: AddressedDocument): AddressedDocument {
   if (!document.totals.vat.some((row) => row.category === 'O')) return document;
   return {
     ...document,

@@ -1,6 +1,6 @@
-import { documentTypeCodes, type InvoiceDocument, type IssuedDocument } from '../../document/invoice-document.ts';
+import { documentTypeCodes, type InvoiceDocument } from '../../document/invoice-document.ts';
 import { coreProfile, type XmlProfile } from '../profile.ts';
-import { asIssued, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
+import { type AddressedDocument, asAddressed, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
 import { writeXml } from '../write-xml.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 import { ciiDate } from './cii-date.ts';
@@ -22,7 +22,7 @@ const standard = 'urn:un:unece:uncefact:data:standard';
  * @throws InvoicingError `not-issued` without number, date or buyer
  */
 export function toCii(document: InvoiceDocument, profile: XmlProfile = coreProfile): string {
-  const issued = withoutVatId(asIssued(document));
+  const issued = withoutVatId(asAddressed(document));
   const root: XmlNode = {
     name: 'rsm:CrossIndustryInvoice',
     attributes: {},
@@ -55,7 +55,7 @@ function context(profile: XmlProfile): XmlNode[] {
   );
 }
 
-function head(document: IssuedDocument): XmlNode[] {
+function head(document: AddressedDocument): XmlNode[] {
   return branch(
     'rsm:ExchangedDocument',
     leaf('ram:ID', document.number),
@@ -67,7 +67,7 @@ function head(document: IssuedDocument): XmlNode[] {
   );
 }
 
-function agreement(document: IssuedDocument): XmlNode[] {
+function agreement(document: AddressedDocument): XmlNode[] {
   const object = invoicedObject(document);
   const reference = (name: string, id: string | undefined): XmlNode[] => branch(name, leaf('ram:IssuerAssignedID', id));
   return branch(
@@ -86,7 +86,7 @@ function agreement(document: IssuedDocument): XmlNode[] {
 }
 
 /** The element must be there even when it has nothing to say. */
-function delivery({ supplyDate, deliverTo }: IssuedDocument): XmlNode[] {
+function delivery({ supplyDate, deliverTo }: AddressedDocument): XmlNode[] {
   const children = [
     ...(deliverTo === undefined ? [] : branch('ram:ShipToTradeParty', ciiAddress(deliverTo))),
     ...branch('ram:ActualDeliverySupplyChainEvent', ciiDate('ram:OccurrenceDateTime', supplyDate)),

@@ -1,6 +1,6 @@
-import { documentTypeCodes, type InvoiceDocument, type IssuedDocument } from '../../document/invoice-document.ts';
+import { documentTypeCodes, type InvoiceDocument } from '../../document/invoice-document.ts';
 import { coreProfile, type XmlProfile } from '../profile.ts';
-import { asIssued, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
+import { type AddressedDocument, asAddressed, invoicedObject, documentNotes, withoutVatId } from '../structured-facts.ts';
 import { writeXml } from '../write-xml.ts';
 import { branch, leaf, type XmlNode } from '../xml-node.ts';
 import { ublAdjustment } from './ubl-adjustment.ts';
@@ -24,7 +24,7 @@ const namespaceOf = (root: 'Invoice' | 'CreditNote'): string => `urn:oasis:names
  * @throws InvoicingError `not-issued` without number, date or buyer
  */
 export function toUbl(document: InvoiceDocument, profile: XmlProfile = coreProfile): string {
-  const issued = withoutVatId(asIssued(document));
+  const issued = withoutVatId(asAddressed(document));
   const name = issued.kind === 'credit-note' ? 'CreditNote' : 'Invoice';
   const root: XmlNode = {
     name,
@@ -49,7 +49,7 @@ export function toUbl(document: InvoiceDocument, profile: XmlProfile = coreProfi
   });
 }
 
-function head(document: IssuedDocument, profile: XmlProfile): XmlNode[] {
+function head(document: AddressedDocument, profile: XmlProfile): XmlNode[] {
   const isCredit = document.kind === 'credit-note';
   return [
     ...leaf('cbc:CustomizationID', profile.customizationId),
@@ -68,7 +68,7 @@ function head(document: IssuedDocument, profile: XmlProfile): XmlNode[] {
   ];
 }
 
-function references(document: IssuedDocument): XmlNode[] {
+function references(document: AddressedDocument): XmlNode[] {
   const object = invoicedObject(document);
   const contract = branch('cac:ContractDocumentReference', leaf('cbc:ID', document.contractReference));
   return [
@@ -82,7 +82,7 @@ function references(document: IssuedDocument): XmlNode[] {
   ];
 }
 
-function parties(document: IssuedDocument): XmlNode[] {
+function parties(document: AddressedDocument): XmlNode[] {
   return [
     ...branch('cac:AccountingSupplierParty', ublParty(document.seller)),
     ...branch('cac:AccountingCustomerParty', ublParty(document.buyer)),
@@ -90,7 +90,7 @@ function parties(document: IssuedDocument): XmlNode[] {
   ];
 }
 
-function delivery({ supplyDate, deliverTo }: IssuedDocument): XmlNode[] {
+function delivery({ supplyDate, deliverTo }: AddressedDocument): XmlNode[] {
   return branch(
     'cac:Delivery',
     leaf('cbc:ActualDeliveryDate', supplyDate),
@@ -98,7 +98,7 @@ function delivery({ supplyDate, deliverTo }: IssuedDocument): XmlNode[] {
   );
 }
 
-function adjustments({ allowances, charges, currency }: IssuedDocument): XmlNode[] {
+function adjustments({ allowances, charges, currency }: AddressedDocument): XmlNode[] {
   const amount = amountsIn(currency);
   return [
     ...allowances.flatMap((allowance) => ublAdjustment('allowance', allowance, { amount })),
