@@ -23,6 +23,8 @@ export const urls = {
   bays: '/bays',
   card: (jobId: string) => `/bays/jobs/${jobId}/card`,
   cardStep: (jobId: string, step: string) => `/bays/jobs/${jobId}/card?step=${encodeURIComponent(step)}`,
+  cardActions: (jobId: string) => `/bays/jobs/${jobId}/card/actions`,
+  cardFacts: (jobId: string) => `/bays/jobs/${jobId}/card/facts`,
   partsBench: '/parts-bench',
   jobParts: (jobId: string) => `/parts-bench/jobs/${jobId}`,
   orders: '/parts-bench/orders',
