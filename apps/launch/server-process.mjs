@@ -1,5 +1,6 @@
 // The server as a child in a process group of its own: a signal reaches it once and through us, however often and to whom it was sent.
 import { spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { say } from './say.mjs';
@@ -30,10 +31,21 @@ export function startServerProcess() {
   return { ended, stop };
 }
 
+/** The parent, and npm above the shell that it ran us in: a shell outlives an npm that was killed. */
+function callers() {
+  const parent = process.ppid;
+  try {
+    const [, name, above] = /^\d+ \((.*)\) \S (\d+)/.exec(readFileSync(`/proc/${parent}/stat`, 'utf8')) ?? [];
+    return name === 'sh' ? `${parent} ${above}` : `${parent}`;
+  } catch {
+    return `${parent}`; // no /proc on this system
+  }
+}
+
 /** Ends with the signals, and with npm: when npm is killed, nobody else tells us. */
 export function stopWithParent(stop) {
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, stop);
   if (process.env.npm_lifecycle_event === undefined) return;
-  const parent = process.ppid;
-  setInterval(() => process.ppid !== parent && stop(), 250).unref();
+  const before = callers();
+  setInterval(() => callers() !== before && stop(), 250).unref();
 }
