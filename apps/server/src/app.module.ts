@@ -8,6 +8,7 @@ import { BookingsModule } from './features/bookings/bookings.module.ts';
 import { CoolantModule } from './features/coolant/coolant.module.ts';
 import { CustomersModule } from './features/customers/customers.module.ts';
 import { EstimatesModule } from './features/estimates/estimates.module.ts';
+import { FitmentModule } from './features/fitment/fitment.module.ts';
 import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
 
@@ -25,6 +26,7 @@ export class AppModule {
         BookingsModule,
         JobCardsModule,
         CoolantModule,
+        FitmentModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },
