@@ -16,6 +16,8 @@ afterAll(() => test.close());
 const ask = (call: string, body: object | string): request.Test =>
   tech.post(`/api/v1/fitment/${call}`).set('x-requested-with', 'fetch').type('json').send(body);
 
+const answerOf = async (call: string, body: object): Promise<unknown> => (await ask(call, body).expect(200)).body as unknown;
+
 const flange = { key: 'flange', kind: 'number', criticality: 'function', tolerance: 0.3 };
 const pair = (priors: readonly (number | undefined)[] = [undefined, undefined]) =>
   [53, 54].map((figure, index) => ({ id: 'AB'.charAt(index), prior: priors[index], values: { flange: figure } }));
@@ -34,7 +36,12 @@ describe('the calls of the parts bench', () => {
     [10.05, 'not-proven', 0.5],
     [10.1, 'does-not-conform', 0.006],
   ])('judges 10.00 ± 0.05 read as %d with u 0.02', async (measured, verdict, probability) => {
-    const { body } = await ask('conformance', { nominal: 10, tolerance: 0.05, measured, standardUncertainty: 0.02 }).expect(200);
+    const body = await answerOf('conformance', {
+      nominal: 10,
+      tolerance: 0.05,
+      measured,
+      standardUncertainty: 0.02,
+    });
     const answer = body as { verdict: string; conformanceProbability: number; acceptance: { low: number; high: number } };
     expect(answer.verdict).toBe(verdict);
     expect(answer.conformanceProbability).toBeCloseTo(probability, 2);
@@ -43,7 +50,12 @@ describe('the calls of the parts bench', () => {
   });
 
   it('says that an instrument is too coarse to prove anything', async () => {
-    const { body } = await ask('conformance', { nominal: 10, tolerance: 0.05, measured: 10, standardUncertainty: 0.5 }).expect(200);
+    const body = await answerOf('conformance', {
+      nominal: 10,
+      tolerance: 0.05,
+      measured: 10,
+      standardUncertainty: 0.5,
+    });
     expect(body).toMatchObject({ verdict: 'not-proven', acceptance: null });
   });
 
@@ -53,7 +65,12 @@ describe('the calls of the parts bench', () => {
     ['priors 0.2 and 0.8', [0.2, 0.8], 0.753],
   ])('ranks a flange of 53.4 between 53 and 54, %s', async (_what, priors, expected) => {
     const readings = [{ key: 'flange', value: 53.4, standardUncertainty: 0.1 }];
-    const { body } = await ask('comparison', { features: [flange], nonePrior: 0, candidates: pair(priors), readings }).expect(200);
+    const body = await answerOf('comparison', {
+      features: [flange],
+      nonePrior: 0,
+      candidates: pair(priors),
+      readings,
+    });
     const [first] = (body as { ranking: { id: string; probability: number }[] }).ranking;
     expect(first?.id).toBe('A');
     expect(first?.probability).toBeCloseTo(expected, 3);
@@ -61,18 +78,16 @@ describe('the calls of the parts bench', () => {
 
   it('answers that nothing fits and that two numbers are the same part', async () => {
     const sealing = { ...flange, criticality: 'sealing' };
-    const far = await ask('comparison', {
+    const far = await answerOf('comparison', {
       features: [sealing],
       candidates: pair(),
       readings: [{ key: 'flange', value: 51, standardUncertainty: 0.025 }],
-    }).expect(200);
-    expect(far.body).toMatchObject({ noneProbability: 1, settled: false });
-    expect((far.body as { ranking: { verdict: string }[] }).ranking.map(({ verdict }) => verdict)).toEqual(['excluded', 'excluded']);
+    });
+    expect(far).toMatchObject({ noneProbability: 1, settled: false });
+    expect((far as { ranking: { verdict: string }[] }).ranking.map(({ verdict }) => verdict)).toEqual(['excluded', 'excluded']);
     const twins = ['A', 'B'].map((id) => ({ id, values: { flange: 54 } }));
-    const same = await ask('comparison', { features: [sealing], candidates: twins, readings: [{ key: 'flange', value: null }] }).expect(
-      200,
-    );
-    expect(same.body).toMatchObject({ sameAs: [['A', 'B']] });
+    const same = await answerOf('comparison', { features: [sealing], candidates: twins, readings: [{ key: 'flange', value: null }] });
+    expect(same).toMatchObject({ sameAs: [['A', 'B']] });
   });
 
   // Decision tree of three variants, walked through outcome by outcome (computed)
@@ -81,7 +96,7 @@ describe('the calls of the parts bench', () => {
     [20, ['A'], 21.3],
     [45, ['A', 'B', 'C'], 23],
   ])('plans the order at a delay cost of %d', async (delayCost, order, expectedCost) => {
-    const { body } = await ask('order-plan', plan(delayCost)).expect(200);
+    const body = await answerOf('order-plan', plan(delayCost));
     const answer = body as {
       best: { order: string[]; expectedCost: number };
       flips: { delayCost: number }[];
