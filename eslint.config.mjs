@@ -16,6 +16,8 @@ export default ts.config(
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
       '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
       '@typescript-eslint/no-extraneous-class': 'off',
+      // Leaving a field out of a copy is what the rest of a destructuring is for.
+      '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true }],
       'max-lines': ['error', 400],
     },
   },

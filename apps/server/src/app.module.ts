@@ -9,6 +9,7 @@ import { CoolantModule } from './features/coolant/coolant.module.ts';
 import { CustomersModule } from './features/customers/customers.module.ts';
 import { EstimatesModule } from './features/estimates/estimates.module.ts';
 import { FitmentModule } from './features/fitment/fitment.module.ts';
+import { InvoicesModule } from './features/invoices/invoices.module.ts';
 import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
 
@@ -26,6 +27,7 @@ export class AppModule {
         BookingsModule,
         JobCardsModule,
         CoolantModule,
+        InvoicesModule,
         FitmentModule,
       ],
       providers: [

@@ -1,0 +1,81 @@
+import { randomUUID } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import type { CardState } from '#libs/checklist';
+import type { DbClient } from '#libs/db';
+import { draftLines, type DraftedWork, type Totals, totals } from '#libs/invoicing';
+import { Audit } from '../../platform/audit.ts';
+import { Clock } from '../../platform/clock.ts';
+import { UnitOfWork } from '../../platform/unit-of-work.ts';
+import { type Workshop, WorkshopFacts } from '../../platform/workshop-facts.ts';
+import { JobCards } from '../job-cards/job-cards.service.ts';
+import { type EditedLine, withEdits } from './draft-edits.ts';
+import type { EditLineDto } from './dto/edit-line.dto.ts';
+import { badDraft, badFigure, noJob } from './invoices.errors.ts';
+import { type BillFacts, JobBillRepository } from './job-bill.repository.ts';
+import { jobWork } from './job-work.ts';
+
+export interface Draft {
+  facts: BillFacts;
+  card: CardState;
+  workshop: Workshop;
+  drafted: DraftedWork;
+  lines: EditedLine[];
+  totals: Totals;
+}
+
+/** The draft is never stored: it is computed from the job, with the desk's changes laid over it. */
+@Injectable()
+export class DraftsService {
+  constructor(
+    private readonly bills: JobBillRepository,
+    private readonly cards: JobCards,
+    private readonly workshop: WorkshopFacts,
+    private readonly unitOfWork: UnitOfWork,
+    private readonly audit: Audit,
+    private readonly clock: Clock,
+  ) {}
+
+  async draft(jobId: string, db?: DbClient): Promise<Draft> {
+    const [facts, workshop] = await Promise.all([this.bills.facts(jobId, db), this.workshop.get()]);
+    if (!facts) throw noJob();
+    const { state: card } = await this.cards.open(jobId, db);
+    const drafted = draftLines(jobWork(facts, card, workshop));
+    if (!drafted.ok) throw badDraft(drafted.errors);
+    const lines = withEdits(drafted.value.lines, facts.edits);
+    const sums = totals({
+      lines: lines.map(({ quantity, unitPrice, vatCategory, vatRate }) => ({ quantity, unitPrice, vatCategory, vatRate })),
+    });
+    if (!sums.ok) throw badDraft(sums.errors);
+    return { facts, card, workshop, drafted: drafted.value, lines, totals: sums.value };
+  }
+
+  /** Changes, adds or takes out one line; why is kept with it. */
+  async edit(jobId: string, input: EditLineDto): Promise<void> {
+    await this.unitOfWork.run(async (tx) => {
+      if (!(await this.bills.lockJob(tx, jobId))) throw noJob();
+      const { lines, workshop } = await this.draft(jobId, tx);
+      const before = lines.find(({ origin }) => origin === input.origin);
+      if (input.origin !== '' && !before) throw badFigure('origin', 'This line is no longer in the draft. Look at it again.');
+      await this.bills.saveEdit(tx, jobId, {
+        origin: before?.origin ?? `typed:${randomUUID()}`,
+        kind: before?.kind ?? 'other',
+        description: input.description,
+        quantity: input.quantity.replace(',', '.'),
+        unit: before?.unit ?? 'C62',
+        unitPrice: input.unitPrice.replace(',', '.'),
+        vatCategory: before?.vatCategory ?? 'S',
+        vatRatePct: before?.vatRate ?? workshop.vatRatePct,
+        changedWhy: input.why,
+        isRemoved: input.remove === 'on',
+        at: this.clock.now(),
+      });
+      await this.audit.record(tx, {
+        action: 'changed',
+        subject: 'draft',
+        subjectId: jobId,
+        after: { origin: input.origin, why: input.why },
+      });
+      return null;
+    });
+  }
+}

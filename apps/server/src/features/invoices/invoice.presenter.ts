@@ -1,0 +1,81 @@
+import type { FormState } from '../../platform/pages/form-state.ts';
+import { isoDay, plainDate } from '../../web/dates.ts';
+import { type FieldView, formFields } from '../../web/form-field.ts';
+import { amountText, moneyText } from '../../web/money-text.ts';
+import { urls } from '../../web/urls.ts';
+import type { InvoiceRow } from './invoices.repository.ts';
+import { openOn } from './payments.service.ts';
+import { presentPrint, type PrintView } from './print.presenter.ts';
+
+const METHOD_WORDS: Readonly<Record<string, string>> = { cash: 'cash', card: 'card', transfer: 'bank transfer', other: 'otherwise' };
+
+export interface InvoiceView {
+  title: string;
+  head: { title: string; lead: string; rest: string; actions: { href: string; label: string; main?: boolean }[] };
+  print: PrintView;
+  pdfHref: string;
+  ublHref: string;
+  jobHref: string | undefined;
+  payments: { amount: string; how: string; on: string; reference: string }[];
+  open: string;
+  isPaid: boolean;
+  pay: { action: string; fields: Record<string, FieldView> } | undefined;
+  errors: FormState['summary'];
+}
+
+export function presentInvoice(
+  invoice: InvoiceRow,
+  { form, now, timeZone, isDemo }: { form: FormState; now: Date; timeZone: string; isDemo: boolean },
+): InvoiceView {
+  const open = openOn(invoice);
+  const isPaid = Number(open) === 0;
+  return {
+    title: `Invoice ${invoice.number}`,
+    head: {
+      title: `Invoice ${invoice.number}`,
+      lead: isPaid ? 'Paid in full.' : `${moneyText(open, invoice.currency)} to pay by ${plainDate(invoice.dueOn)}.`,
+      rest: 'Issued: nothing on it changes any more.',
+      actions: [{ href: urls.invoicePdf(invoice.id), label: 'The printed page (PDF)', main: true }],
+    },
+    print: presentPrint(invoice.document, isDemo),
+    pdfHref: urls.invoicePdf(invoice.id),
+    ublHref: `/api/v1/invoices/${invoice.id}/ubl.xml`,
+    jobHref: invoice.jobId === null ? undefined : urls.job(invoice.jobId),
+    payments: invoice.payments.map(({ amount, method, paidOn, reference }) => ({
+      amount: amountText(amount),
+      how: METHOD_WORDS[method] ?? method,
+      on: plainDate(paidOn),
+      reference,
+    })),
+    open: moneyText(open, invoice.currency),
+    isPaid,
+    pay: isPaid
+      ? undefined
+      : {
+          action: urls.pay(invoice.id),
+          fields: formFields(form, [
+            { name: 'amount', label: 'Amount', value: open, unit: invoice.currency, inputmode: 'decimal', required: true, short: true },
+            {
+              name: 'method',
+              label: 'How',
+              value: 'card',
+              options: [
+                { value: 'card', label: 'Card' },
+                { value: 'cash', label: 'Cash' },
+                { value: 'transfer', label: 'Bank transfer' },
+                { value: 'other', label: 'Otherwise' },
+              ],
+            },
+            {
+              name: 'reference',
+              label: 'Reference',
+              optional: true,
+              maxlength: 60,
+              hint: 'The slip’s or the transfer’s; never a card number.',
+            },
+            { name: 'paidOn', label: 'Day', type: 'date', value: isoDay(now, timeZone), required: true },
+          ]),
+        },
+    errors: form.summary,
+  };
+}

@@ -1,0 +1,49 @@
+import { Body, Controller, Get, HttpCode, Param, Post, Res } from '@nestjs/common';
+import { ApiBody, ApiOkResponse } from '@nestjs/swagger';
+import type { FastifyReply } from 'fastify';
+import { type Totals, totals } from '#libs/invoicing';
+import { AnyStaff, Only, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { DomainError } from '../../platform/domain-error.ts';
+import { IdPipe } from '../../platform/id.pipe.ts';
+import { DocumentsService } from './documents.service.ts';
+
+@Controller('api/v1/invoices')
+export class InvoicesApiController {
+  constructor(private readonly documents: DocumentsService) {}
+
+  /**
+   * Sums of an invoice to the cent (EN 16931 BR-CO-10 to 17): decimal strings in and out. The library itself checks the body,
+   * which has more shapes than decorators can say.
+   */
+  @Post('totals')
+  @AnyStaff()
+  @WithoutKey()
+  @HttpCode(200)
+  @ApiBody({
+    description:
+      '{ lines: [{ quantity, unitPrice, allowances?, charges?, vatCategory, vatRate }], allowances?, charges?, prepaid?, rounding? }',
+    schema: { type: 'object' },
+  })
+  @ApiOkResponse({ description: 'lines, lineTotal, allowanceTotal, chargeTotal, taxExclusive, vat, vatTotal, taxInclusive, payable' })
+  totals(@Body() input: Record<string, unknown>): Totals {
+    const answer = totals(input);
+    if (answer.ok) return answer.value;
+    throw new DomainError('malformed', 'bad-invoice', 'These lines can’t be summed yet.', { errors: answer.errors });
+  }
+
+  /** The printed page of an issued invoice: the same bytes at every asking. */
+  @Get(':id/document.pdf')
+  @Only('desk', 'owner')
+  async pdf(@Param('id', IdPipe) id: string, @Res() reply: FastifyReply): Promise<void> {
+    const { bytes, mediaType } = await this.documents.pdf(id);
+    await reply.type(mediaType).send(Buffer.from(bytes));
+  }
+
+  /** The same invoice as UBL 2.1 (EN 16931). */
+  @Get(':id/ubl.xml')
+  @Only('desk', 'owner')
+  async ubl(@Param('id', IdPipe) id: string, @Res() reply: FastifyReply): Promise<void> {
+    const { bytes, mediaType } = await this.documents.ubl(id);
+    await reply.type(`${mediaType}; charset=utf-8`).send(Buffer.from(bytes));
+  }
+}

@@ -1,0 +1,42 @@
+import type { FieldError as LineError, MissingContent } from '#libs/invoicing';
+import { DomainError } from '../../platform/domain-error.ts';
+
+/** No job has this address. */
+export const noJob = (): DomainError => new DomainError('not-found', 'no-job', 'This job is not on record.');
+
+/** No invoice has this address. */
+export const noInvoice = (): DomainError => new DomainError('not-found', 'no-invoice', 'This invoice is not on record.');
+
+/** The job has its invoice. */
+export const issuedAlready = (number: string): DomainError =>
+  new DomainError('conflict', 'issued-already', `Invoice ${number} is issued for this job. A credit note corrects it.`);
+
+/** Nothing that was said yes to can be billed. */
+export const nothingToBill = (): DomainError =>
+  new DomainError('impossible', 'nothing-to-bill', 'There is nothing to bill: no line belongs to a package that the customer said yes to.');
+
+/** The law wants more on the document. */
+export const contentsMissing = (missing: readonly MissingContent[]): DomainError =>
+  new DomainError('impossible', 'contents-missing', 'The invoice can’t be issued yet: something that must be on it is missing.', {
+    errors: missing.map(({ what, where }) => ({ field: '', message: `${what} Enter it at: ${where}.` })),
+  });
+
+/** The draft itself can't be. */
+export const badDraft = (errors: readonly LineError[]): DomainError =>
+  new DomainError('impossible', 'bad-draft', 'The draft can’t be computed yet.', {
+    errors: errors.map(({ message }) => ({ field: '', message })),
+  });
+
+/** A figure of the line can't be. */
+export const badFigure = (field: string, message: string): DomainError =>
+  new DomainError('malformed', 'bad-figure', message, { errors: [{ field, message }] });
+
+/** More than is owed. */
+export const tooMuchPaid = (open: string): DomainError =>
+  new DomainError('impossible', 'too-much-paid', `Only ${open} is still open on this invoice.`, {
+    errors: [{ field: 'amount', message: `Only ${open} is still open on this invoice.` }],
+    extra: { open },
+  });
+
+/** The record in the database no longer proves its own sums. */
+export const damagedRecord = (message: string): Error => new Error(message);

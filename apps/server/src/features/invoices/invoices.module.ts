@@ -1,0 +1,18 @@
+import { Module } from '@nestjs/common';
+import { JobCardsModule } from '../job-cards/job-cards.module.ts';
+import { DocumentsService } from './documents.service.ts';
+import { DraftsService } from './drafts.service.ts';
+import { InvoicesApiController } from './invoices-api.controller.ts';
+import { InvoicesRepository } from './invoices.repository.ts';
+import { IssueService } from './issue.service.ts';
+import { JobBillRepository } from './job-bill.repository.ts';
+import { PaymentsService } from './payments.service.ts';
+import { TillController } from './till.controller.ts';
+
+@Module({
+  imports: [JobCardsModule],
+  controllers: [InvoicesApiController, TillController],
+  providers: [DocumentsService, DraftsService, InvoicesRepository, IssueService, JobBillRepository, PaymentsService],
+  exports: [DraftsService],
+})
+export class InvoicesModule {}

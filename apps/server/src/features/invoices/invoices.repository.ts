@@ -1,0 +1,175 @@
+import { Injectable } from '@nestjs/common';
+import type { InvoiceDocument } from '#libs/invoicing';
+import type { DbClient, Prisma, Tx } from '#libs/db';
+import { PrismaService } from '../../platform/database.ts';
+
+export interface InvoiceRow {
+  id: string;
+  number: string;
+  kind: string;
+  jobId: string | null;
+  issuedOn: Date;
+  dueOn: Date;
+  currency: string;
+  payable: string;
+  document: InvoiceDocument;
+  payments: { amount: string; method: string; reference: string; paidOn: Date }[];
+  corrections: { id: string; number: string; payable: string }[];
+}
+
+export interface InvoiceListRow {
+  id: string;
+  number: string;
+  kind: string;
+  issuedOn: Date;
+  dueOn: Date;
+  currency: string;
+  payable: string;
+  paid: string;
+  customerName: string;
+}
+
+export interface NewInvoice {
+  seriesKey: string;
+  serial: number;
+  number: string;
+  kind: string;
+  jobId: string | null;
+  customerId: string;
+  issuedOn: Date;
+  dueOn: Date;
+  currency: string;
+  taxExclusive: string;
+  vatTotal: string;
+  taxInclusive: string;
+  payable: string;
+  document: InvoiceDocument;
+  issuedAt: Date;
+  issuedById: string;
+}
+
+export interface InvoiceFileRow {
+  mediaType: string;
+  bytes: Uint8Array;
+}
+
+export interface ReadyJob {
+  id: string;
+  number: number;
+  stage: string;
+  customer: { name: string };
+  vehicle: { registration: string; make: string; model: string };
+}
+
+@Injectable()
+export class InvoicesRepository {
+  constructor(private readonly prisma: PrismaService) {}
+
+  async find(id: string, db: DbClient = this.prisma.db): Promise<InvoiceRow | undefined> {
+    const row = await db.invoice.findUnique({
+      where: { id },
+      include: {
+        payments: { orderBy: { takenAt: 'asc' } },
+        corrections: { select: { id: true, number: true, payable: true }, orderBy: { issuedAt: 'asc' } },
+      },
+    });
+    if (!row) return undefined;
+    return {
+      ...row,
+      payable: row.payable.toFixed(2),
+      document: row.document as unknown as InvoiceDocument,
+      payments: row.payments.map((payment) => ({ ...payment, amount: payment.amount.toFixed(2) })),
+      corrections: row.corrections.map((correction) => ({ ...correction, payable: correction.payable.toFixed(2) })),
+    };
+  }
+
+  async latest(most: number): Promise<InvoiceListRow[]> {
+    const rows = await this.prisma.db.invoice.findMany({
+      orderBy: { issuedAt: 'desc' },
+      take: most,
+      select: {
+        id: true,
+        number: true,
+        kind: true,
+        issuedOn: true,
+        dueOn: true,
+        currency: true,
+        payable: true,
+        payments: { select: { amount: true } },
+        job: { select: { customer: { select: { name: true } } } },
+      },
+    });
+    return rows.map(({ payments, job, payable, ...row }) => ({
+      ...row,
+      payable: payable.toFixed(2),
+      paid: payments.reduce((sum, { amount }) => sum.plus(amount), payable.minus(payable)).toFixed(2),
+      customerName: job?.customer.name ?? '',
+    }));
+  }
+
+  /** Run hot or later, with no invoice yet. */
+  async readyJobs(most: number): Promise<ReadyJob[]> {
+    return this.prisma.db.job.findMany({
+      where: {
+        stage: { in: ['run-hot', 'settling', 'settled', 'keys-out'] },
+        noChargeWhy: null,
+        invoices: { none: { kind: { in: ['invoice', 'simplified'] } } },
+      },
+      orderBy: { number: 'asc' },
+      take: most,
+      select: {
+        id: true,
+        number: true,
+        stage: true,
+        customer: { select: { name: true } },
+        vehicle: { select: { registration: true, make: true, model: true } },
+      },
+    });
+  }
+
+  /** Takes the next number of a series; its row stays locked until the transaction ends, so that none is lost or given twice. */
+  async nextNumber(tx: Tx, key: string, prefix: string): Promise<{ serial: number; number: string }> {
+    await tx.invoiceSeries.createMany({ data: [{ key, prefix }], skipDuplicates: true });
+    const [row] = await tx.$queryRaw<{ serial: number; prefix: string }[]>`
+      update invoice_series set next_number = next_number + 1 where key = ${key} returning next_number - 1 as serial, prefix`;
+    if (!row) throw new Error(`The invoice series ${key} is gone`);
+    return { serial: row.serial, number: `${row.prefix}${String(row.serial).padStart(4, '0')}` };
+  }
+
+  async issue(tx: Tx, { document, ...invoice }: NewInvoice): Promise<string> {
+    const data = { ...invoice, document: document as unknown as Prisma.InputJsonObject };
+    return (await tx.invoice.create({ data, select: { id: true } })).id;
+  }
+
+  async addPayment(
+    tx: Tx,
+    payment: { invoiceId: string; amount: string; method: string; reference: string; paidOn: Date; takenById: string; takenAt: Date },
+  ): Promise<void> {
+    await tx.payment.create({ data: payment });
+  }
+
+  async lock(tx: Tx, id: string): Promise<void> {
+    // An issued invoice is never updated; its series' row orders the payments of one invoice well enough.
+    await tx.$queryRaw`select 1 from invoice_series where key = (select series_key from invoice where id = ${id}::uuid) for update`;
+  }
+
+  async file(invoiceId: string, kind: string): Promise<InvoiceFileRow | undefined> {
+    const row = await this.prisma.db.invoiceFile.findUnique({
+      where: { invoiceId_kind: { invoiceId, kind } },
+      select: { mediaType: true, bytes: true },
+    });
+    return row ?? undefined;
+  }
+
+  /** The first rendering stays; whoever comes second gets that one. */
+  async keepFile(file: {
+    invoiceId: string;
+    kind: string;
+    mediaType: string;
+    bytes: Uint8Array<ArrayBuffer>;
+    sha256: string;
+    madeAt: Date;
+  }): Promise<void> {
+    await this.prisma.db.invoiceFile.createMany({ data: [file], skipDuplicates: true });
+  }
+}

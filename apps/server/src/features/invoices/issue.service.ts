@@ -1,0 +1,95 @@
+import { Injectable } from '@nestjs/common';
+import { composeDocument, type InvoiceDocument, type InvoiceDraft, missingContents } from '#libs/invoicing';
+import { DateTime } from 'luxon';
+import { Audit } from '../../platform/audit.ts';
+import { Clock } from '../../platform/clock.ts';
+import { currentStaff } from '../../platform/request-context.ts';
+import { UnitOfWork } from '../../platform/unit-of-work.ts';
+import type { Workshop } from '../../platform/workshop-facts.ts';
+import { JobAccount } from '../job-cards/job-account.service.ts';
+import { type Draft, DraftsService } from './drafts.service.ts';
+import { invoiceDraft } from './invoice-draft.ts';
+import { badDraft, contentsMissing, issuedAlready, nothingToBill } from './invoices.errors.ts';
+import { InvoicesRepository } from './invoices.repository.ts';
+import { JobBillRepository } from './job-bill.repository.ts';
+
+// Set by the country once the owner's settings exist; until then every invoice is a full one.
+const RULES = { simplifiedLimit: null, accountingCurrency: null, cashAccounting: false };
+
+/** Issues: number, date, sums and the whole print data in one transaction; afterwards nothing of it changes. */
+@Injectable()
+export class IssueService {
+  constructor(
+    private readonly drafts: DraftsService,
+    private readonly bills: JobBillRepository,
+    private readonly invoices: InvoicesRepository,
+    private readonly account: JobAccount,
+    private readonly unitOfWork: UnitOfWork,
+    private readonly audit: Audit,
+    private readonly clock: Clock,
+  ) {}
+
+  /** What stands in the way of issuing, in words; empty when nothing does. */
+  obstacles(draft: Draft): string[] {
+    const document = composeDocument(this.draftOf(draft));
+    if (!document.ok) return document.errors.map(({ message }) => message);
+    return missingContents(document.value, { rules: RULES, stage: 'before-issue' }).map(
+      ({ what, where }) => `${what} Enter it at: ${where}.`,
+    );
+  }
+
+  /** @returns the invoice's id. */
+  async issue(jobId: string): Promise<string> {
+    return this.unitOfWork.run(async (tx) => {
+      await this.bills.lockJob(tx, jobId);
+      const draft = await this.drafts.draft(jobId, tx);
+      const [earlier] = draft.facts.invoices.filter(({ kind }) => kind === 'invoice');
+      if (earlier) throw issuedAlready(earlier.number);
+      if (draft.lines.length === 0) throw nothingToBill();
+      const unnumbered = this.draftOf(draft);
+      const checked = this.compose(unnumbered);
+      const missing = missingContents(checked, { rules: RULES, stage: 'before-issue' });
+      if (missing.length > 0) throw contentsMissing(missing);
+      const { issuedOn, year } = this.today(draft.workshop);
+      const { serial, number } = await this.invoices.nextNumber(tx, year, `${year}-`);
+      const document = this.compose({ ...unnumbered, number, issueDate: issuedOn, remittance: number });
+      const { taxExclusive, vatTotal, taxInclusive, payable } = document.totals;
+      const id = await this.invoices.issue(tx, {
+        seriesKey: year,
+        serial,
+        number,
+        kind: 'invoice',
+        jobId,
+        customerId: draft.facts.customer.id,
+        issuedOn: new Date(`${issuedOn}T00:00:00Z`),
+        dueOn: new Date(`${document.dueDate ?? issuedOn}T00:00:00Z`),
+        currency: document.currency,
+        taxExclusive,
+        vatTotal,
+        taxInclusive,
+        payable,
+        document,
+        issuedAt: this.clock.now(),
+        issuedById: currentStaff().staffId,
+      });
+      await this.audit.record(tx, { action: 'issued', subject: 'invoice', subjectId: id, after: { number, payable } });
+      await this.account.square(tx, jobId);
+      return id;
+    });
+  }
+
+  private draftOf(draft: Draft): InvoiceDraft {
+    return invoiceDraft(draft, this.today(draft.workshop).issuedOn);
+  }
+
+  private compose(draft: InvoiceDraft): InvoiceDocument {
+    const document = composeDocument(draft);
+    if (!document.ok) throw badDraft(document.errors);
+    return document.value;
+  }
+
+  private today({ timeZone }: Workshop): { issuedOn: string; year: string } {
+    const today = DateTime.fromJSDate(this.clock.now(), { zone: timeZone });
+    return { issuedOn: today.toFormat('yyyy-MM-dd'), year: today.toFormat('yyyy') };
+  }
+}

@@ -1,0 +1,67 @@
+import { STAGE_WORDS, type Stage } from '#libs/checklist';
+import { Decimal } from '#libs/money';
+import { plainDate } from '../../web/dates.ts';
+import { amountText, moneyText } from '../../web/money-text.ts';
+import { urls } from '../../web/urls.ts';
+import type { InvoiceListRow, ReadyJob } from './invoices.repository.ts';
+
+export interface TillView {
+  title: string;
+  head: { title: string; lead: string; rest: string };
+  ready: { href: string; number: number; car: string; who: string; stage: string }[];
+  invoices: {
+    href: string;
+    number: string;
+    who: string;
+    issued: string;
+    due: string;
+    payable: string;
+    open: string;
+    isLate: boolean;
+    isPaid: boolean;
+  }[];
+  hasReady: boolean;
+  hasInvoices: boolean;
+}
+
+export function presentTill({ ready, invoices }: { ready: readonly ReadyJob[]; invoices: readonly InvoiceListRow[] }, now: Date): TillView {
+  const rows = invoices.map((invoice) => {
+    const open = new Decimal(invoice.payable).minus(invoice.paid);
+    return {
+      href: urls.invoice(invoice.id),
+      number: invoice.number,
+      who: invoice.customerName,
+      issued: plainDate(invoice.issuedOn),
+      due: plainDate(invoice.dueOn),
+      payable: moneyText(invoice.payable, invoice.currency),
+      open: amountText(open.toFixed(2)),
+      isPaid: open.isZero(),
+      isLate: open.gt(0) && invoice.dueOn.getTime() + 24 * 3_600_000 <= now.getTime(),
+    };
+  });
+  const unpaid = rows.filter(({ isPaid }) => !isPaid).length;
+  const toWrite =
+    ready.length === 0
+      ? 'No finished job waits for its invoice.'
+      : ready.length === 1
+        ? 'One finished job waits for its invoice.'
+        : `${ready.length} finished jobs wait for their invoices.`;
+  return {
+    title: 'Till',
+    head: {
+      title: 'Till',
+      lead: toWrite,
+      rest: unpaid === 0 ? '' : `Of the invoices below ${unpaid === 1 ? 'one is' : `${unpaid} are`} not fully paid.`,
+    },
+    ready: ready.map((job) => ({
+      href: urls.draft(job.id),
+      number: job.number,
+      car: `${job.vehicle.make} ${job.vehicle.model}, ${job.vehicle.registration}`,
+      who: job.customer.name,
+      stage: STAGE_WORDS[job.stage as Stage] ?? job.stage,
+    })),
+    invoices: rows,
+    hasReady: ready.length > 0,
+    hasInvoices: rows.length > 0,
+  };
+}
