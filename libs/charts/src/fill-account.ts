@@ -1,0 +1,183 @@
+import { checkInput } from './check-input.ts';
+import { type DataTable, type Drawing, type DrawingOptions } from './drawing.ts';
+import {
+  checkFillAccount,
+  fillSums,
+  IN_STAGES,
+  OUT_STAGES,
+  STAGE_WORDS,
+  type FillAccountData,
+  type FillAmount,
+  type FillStage,
+  type FillSums,
+} from './fill-account/fill-account-data.ts';
+import { MORNING_RULE_PX, morningRule } from './fill-account/morning-rule.ts';
+import { drawVessel, vesselHeightPx, type Layer } from './fill-account/vessel.ts';
+import { VERDICT_WORDS } from './marks/peg.ts';
+import { finishDrawing } from './pen/finish-drawing.ts';
+import { createPen } from './pen/pen.ts';
+import { formatVolume } from './text/format-volume.ts';
+
+/** Shown broken while the system's volume is not known. */
+const EXAMPLE_HOLDS_L = 6;
+const STACKED_BELOW_PX = 620;
+
+const amountText = (amount: FillAmount): string => `${amount.isAbout === true ? 'about ' : ''}${formatVolume(amount.volumeL)}`;
+
+const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums): Layer[] => {
+  const known = OUT_STAGES.reduce<{ layers: Layer[]; atL: number }>(
+    ({ layers, atL }, stage) => {
+      const amount = data[stage];
+      if (amount === null) return { layers, atL };
+      const layer: Layer = {
+        fromL: atL - amount.volumeL,
+        toL: atL,
+        figure: amountText(amount),
+        note: STAGE_WORDS[stage],
+        hatch: stage === 'missingOnArrival' ? null : stage === 'drainedWaste' ? 'waste' : 'mixed',
+        isBroken: stage === 'missingOnArrival' || amount.isAbout === true,
+      };
+      return { layers: [...layers, layer], atL: atL - amount.volumeL };
+    },
+    { layers: [], atL: holdsL },
+  );
+  const stays: Layer = {
+    fromL: 0,
+    toL: staysL,
+    figure: formatVolume(staysL),
+    note: 'stays in the block, computed',
+    hatch: 'mixed',
+    isBroken: data.holdsKnownBy === 'assumed',
+  };
+  return [...known.layers, stays];
+};
+
+const differenceLayer = (data: FillAccountData, { staysL, inL, differenceL }: FillSums, holdsL: number): Layer | null => {
+  if (data.firstFill === null) return null;
+  const word =
+    Math.abs(differenceL) < 0.0005 ? 'on the mark' : `${formatVolume(Math.abs(differenceL))} ${differenceL < 0 ? 'short' : 'over'}`;
+  const verdict = data.verdict === undefined ? '' : `, ${VERDICT_WORDS[data.verdict]}`;
+  return {
+    fromL: staysL + inL,
+    toL: holdsL,
+    figure: word,
+    note: `tolerance ± ${formatVolume(data.toleranceL)}${verdict}`,
+    hatch: null,
+    isBroken: true,
+    ...(data.verdict === undefined ? {} : { verdict: data.verdict }),
+  };
+};
+
+const inLayers = (data: FillAccountData, holdsL: number, sums: FillSums): Layer[] => {
+  const stays: Layer = {
+    fromL: 0,
+    toL: sums.staysL,
+    figure: formatVolume(sums.staysL),
+    note: 'from the block',
+    hatch: 'mixed',
+    isBroken: data.holdsKnownBy === 'assumed',
+  };
+  const filled = IN_STAGES.reduce<{ layers: Layer[]; atL: number }>(
+    ({ layers, atL }, stage) => {
+      const amount = data[stage];
+      const toL = atL + (amount?.volumeL ?? 0);
+      const layer: Layer = {
+        fromL: atL,
+        toL,
+        figure: amount === null ? 'not yet' : amountText(amount),
+        note: STAGE_WORDS[stage],
+        hatch: amount === null ? null : 'concentrate',
+        isBroken: amount === null || amount.isAbout === true,
+      };
+      return { layers: [...layers, layer], atL: toL };
+    },
+    { layers: [stays], atL: sums.staysL },
+  );
+  const difference = differenceLayer(data, sums, holdsL);
+  return difference === null ? filled.layers : [...filled.layers, difference];
+};
+
+const exampleLayers = (holdsL: number, notes: readonly string[]): Layer[] =>
+  notes.map((note, index) => ({
+    fromL: (holdsL * index) / notes.length,
+    toL: (holdsL * (index + 1)) / notes.length,
+    figure: '?',
+    note,
+    hatch: null,
+    isBroken: true,
+  }));
+
+const tableOf = (data: FillAccountData, sums: FillSums | null): DataTable => {
+  const row = (stage: FillStage, sign: string): string[] => {
+    const amount = data[stage];
+    return [STAGE_WORDS[stage], amount === null ? 'not read' : `${sign}${amountText(amount)}`];
+  };
+  const computed =
+    sums === null
+      ? []
+      : [
+          ['stays in the block', formatVolume(sums.staysL)],
+          ['filled less what was out', formatVolume(sums.differenceL)],
+        ];
+  return {
+    caption: 'Fill account',
+    head: ['what', 'volume'],
+    rows: [
+      ['system holds', data.holdsL === null ? 'not known' : formatVolume(data.holdsL)],
+      ...OUT_STAGES.map((stage) => row(stage, '−')),
+      ...IN_STAGES.map((stage) => row(stage, '+')),
+      ...computed,
+      ['tolerance', `± ${formatVolume(data.toleranceL)}`],
+      ['limit next morning', formatVolume(data.morningLimitL)],
+    ],
+  };
+};
+
+/**
+ * Draws the fill account: one vessel for what was missing or drained, one for what was filled in stages, both to the scale of the
+ * system with its cold mark as a chain line and the tolerance as a bracket; and on a rule of its own what was taken next morning
+ * against its limit. Verdicts are given, not decided here. Without the system's volume a dashed example is drawn.
+ *
+ * @throws ChartInputError when a volume is below zero or no car's.
+ */
+export function fillAccount(data: FillAccountData, options: DrawingOptions): Drawing {
+  checkInput(data, options);
+  checkFillAccount(data);
+  const pen = createPen(options);
+  const holdsL = data.holdsL ?? EXAMPLE_HOLDS_L;
+  const sums = data.holdsL === null ? null : fillSums(data, holdsL);
+  const out =
+    sums === null ? exampleLayers(holdsL, ['stays in the block', 'drained', 'missing on arrival']) : outLayers(data, holdsL, sums);
+  const into = sums === null ? exampleLayers(holdsL, ['from the block', 'filled, stage by stage']) : inLayers(data, holdsL, sums);
+  const isStacked = options.widthPx < STACKED_BELOW_PX;
+  const half = isStacked ? options.widthPx : options.widthPx / 2;
+  const heights = [out, into].map((layers) => vesselHeightPx(layers, half));
+  const [outPx = 0, intoPx = 0] = heights;
+  const shared = {
+    holdsL,
+    highL: Math.max(holdsL + data.toleranceL, (sums?.staysL ?? 0) + (sums?.inL ?? 0), sums?.outL ?? 0) * 1.04,
+    widthPx: half,
+    isExample: sums === null,
+  };
+  const intoAt = isStacked ? { x: 0, y: outPx + 18 } : { x: half, y: 0 };
+  const ruleY = (isStacked ? outPx + 18 + intoPx : Math.max(outPx, intoPx)) + 22;
+  const body =
+    pen.patterns(['mixed', 'concentrate', 'waste', 'late']) +
+    drawVessel(pen, { ...shared, name: 'Out', layers: out, toleranceL: null, x: 0, y: 0 }) +
+    drawVessel(pen, { ...shared, name: 'In', layers: into, toleranceL: data.toleranceL, ...intoAt }) +
+    morningRule(pen, data, { x: 0, y: ruleY, widthPx: options.widthPx });
+  const table = tableOf(data, sums);
+  return finishDrawing(
+    {
+      title:
+        sums === null
+          ? 'Fill account: the system is not known yet, an example is drawn dashed'
+          : `Fill account: ${formatVolume(sums.outL)} out, ${formatVolume(sums.inL)} in`,
+      description: table.rows.map((row) => row.join(' ')).join('; '),
+      table,
+      heightPx: ruleY + MORNING_RULE_PX,
+      body,
+    },
+    options,
+  );
+}

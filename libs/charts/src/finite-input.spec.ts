@@ -1,0 +1,157 @@
+import { describe, expect, it } from '@jest/globals';
+import fc from 'fast-check';
+import {
+  ChartInputError,
+  coolingCurve,
+  fillAccount,
+  jugs,
+  moneyBars,
+  rangeBar,
+  readingRule,
+  returnsTimeline,
+  thermostatPlan,
+  thermostatSection,
+  warmUpChart,
+  type Drawing,
+  type DrawingOptions,
+} from './index.ts';
+import { ACCOUNT, FEATURES } from './testing/samples.ts';
+import { impossibleValues } from './testing/svg-facts.ts';
+import { xmlFault } from './testing/well-formed.ts';
+
+/** Any finite number, with sizes that make sense among them. */
+const finite = fc.oneof(
+  fc.double({ noNaN: true, noDefaultInfinity: true }),
+  fc.integer({ min: -200, max: 2000 }),
+  fc.constantFrom(0, -0, Number.MAX_VALUE, -Number.MAX_VALUE, Number.MIN_VALUE),
+);
+const positive = finite.map(Math.abs);
+const options: fc.Arbitrary<DrawingOptions> = fc.record({
+  palette: fc.constantFrom('page' as const, 'print' as const),
+  idPrefix: fc.constant('any'),
+  widthPx: fc.oneof(fc.integer({ min: 200, max: 1600 }), fc.constant(318)),
+  ground: fc.constantFrom('floor' as const, 'sheet' as const),
+});
+
+/** Holds whatever the data: a whole drawing, or a refusal that names the field. */
+const drawsOrRefuses = (draw: () => Drawing): void => {
+  try {
+    const { svg, table } = draw();
+    expect(xmlFault(svg)).toBeNull();
+    expect(impossibleValues(svg)).toEqual([]);
+    expect(JSON.stringify(table)).not.toMatch(/NaN|Infinity|undefined/);
+  } catch (error) {
+    if (!(error instanceof ChartInputError)) throw error;
+    expect(error.field).not.toBe('');
+  }
+};
+
+const mark = fc.record({ tempC: finite, knownBy: fc.constantFrom('measured' as const, 'assumed' as const, 'computed' as const) });
+const sample = fc.record({ minute: finite, tempC: finite, speedKmh: fc.option(finite) });
+const knee = fc.option(fc.record({ minute: finite, tempC: finite, halfWidthC: positive }));
+const log = fc.option(
+  fc.record({
+    label: fc.string(),
+    samples: fc.array(sample, { maxLength: 40 }),
+    fit: fc.array(fc.record({ minute: finite, tempC: finite }), { maxLength: 4 }),
+    knee,
+  }),
+);
+const amount = fc.record({ amount: finite, text: fc.string() });
+const volume = fc.option(fc.record({ volumeL: fc.oneof(positive, fc.double({ min: 0, max: 20, noNaN: true })), isAbout: fc.boolean() }));
+const point = fc.record({ clockMin: finite, tempC: finite });
+
+const ARBITRARIES: Readonly<Record<string, fc.Arbitrary<(given: DrawingOptions) => Drawing>>> = {
+  readingRule: fc.tuple(finite, finite, positive).map(
+    ([limitC, tempC, uncertaintyC]) =>
+      (given) =>
+        readingRule({ limitC, reading: { tempC, uncertaintyC } }, given),
+  ),
+  jugs: fc.tuple(positive, positive, fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 12 })).map(
+    ([jugMl, markMl, shares]) =>
+      (given) =>
+        jugs({ jugMl, markMl, jugs: shares.map((share) => ({ liquid: 'water' as const, amountMl: share * jugMl })) }, given),
+  ),
+  rangeBar: fc.tuple(mark, mark, mark, mark, mark).map(
+    ([freezes, boils, coldest, hottest, thermostat]) =>
+      (given) =>
+        rangeBar({ freezes, boils, coldest, hottest, thermostat }, given),
+  ),
+  thermostatSection: fc.tuple(finite, finite, finite).map(
+    ([a, b, c]) =>
+      (given) =>
+        thermostatSection({ name: 'A', features: { ...FEATURES, flangeDiameterMm: a, heightMm: b, valveDiameterMm: c } }, given),
+  ),
+  thermostatPlan: fc.tuple(fc.double({ min: 1, max: 500, noNaN: true }), fc.double({ min: 1, max: 500, noNaN: true })).map(
+    ([flangeDiameterMm, valveDiameterMm]) =>
+      (given) =>
+        thermostatPlan({ name: 'A', features: { ...FEATURES, flangeDiameterMm, valveDiameterMm } }, given),
+  ),
+  warmUpChart: fc.tuple(log, log, fc.option(finite), positive).map(
+    ([before, after, nominalC, bandHalfWidthC]) =>
+      (given) =>
+        warmUpChart({ before, after, nominalC, bandHalfWidthC }, given),
+  ),
+  fillAccount: fc.tuple(fc.option(positive), volume, volume, volume, volume, positive).map(
+    ([holdsL, missingOnArrival, drainedKept, firstFill, nextMorning, toleranceL]) =>
+      (given) =>
+        fillAccount({ ...ACCOUNT, holdsL, missingOnArrival, drainedKept, firstFill, nextMorning, toleranceL }, given),
+  ),
+  returnsTimeline: fc
+    .tuple(
+      fc.option(positive),
+      fc.array(
+        fc.record({ amountText: fc.string(), side: fc.constantFrom('sent' as const, 'shelf' as const), days: finite, note: fc.string() }),
+        { maxLength: 8 },
+      ),
+    )
+    .map(
+      ([creditDays, units]) =>
+        (given) =>
+          returnsTimeline(
+            { todayText: 'Tue 9', suppliers: [{ name: 'Norrow Parts', terms: '', outText: '€1.00', creditDays, units }] },
+            given,
+          ),
+    ),
+  'moneyBars by month': fc
+    .array(fc.record({ label: fc.string(), recovered: amount, lost: amount }), { maxLength: 14 })
+    .map((months) => (given) => moneyBars({ form: 'by-month', months }, given)),
+  'moneyBars by age': fc
+    .array(fc.record({ label: fc.string(), out: amount }), { maxLength: 6 })
+    .map((ages) => (given) => moneyBars({ form: 'by-age', ages }, given)),
+  coolingCurve: fc.tuple(fc.array(point, { maxLength: 12 }), fc.array(point, { maxLength: 12 }), finite, finite).map(
+    ([readings, estimate, limitC, nowMin]) =>
+      (given) =>
+        coolingCurve({ readings, estimate, limitC, nowMin }, given),
+  ),
+};
+
+describe('any finite figures', () => {
+  it.each(Object.keys(ARBITRARIES))('make a whole drawing or a refusal: %s', (name) => {
+    const drawings = ARBITRARIES[name] ?? fc.constant(() => ({ svg: '', title: '', table: { caption: '', head: [], rows: [] } }));
+    fc.assert(
+      fc.property(drawings, options, (draw, given) => {
+        drawsOrRefuses(() => draw(given));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('figures that are none', () => {
+  const given: DrawingOptions = { palette: 'page', idPrefix: 'a', widthPx: 400 };
+
+  it('are refused with the field', () => {
+    expect(() => readingRule({ limitC: Number.NaN, reading: null }, given)).toThrow(
+      'limitC is not a number: leave it out or give a figure.',
+    );
+    expect(() => coolingCurve({ readings: [{ clockMin: 1, tempC: Infinity }], estimate: [], limitC: 50 }, given)).toThrow(
+      'readings.0.tempC is not a number',
+    );
+  });
+
+  it('and so are options that can’t be drawn', () => {
+    expect(() => readingRule({ limitC: 50, reading: null }, { ...given, widthPx: 20 })).toThrow('A drawing is 200 to 4000 px wide');
+    expect(() => readingRule({ limitC: 50, reading: null }, { ...given, idPrefix: '1 "x' })).toThrow('Start idPrefix with a letter');
+  });
+});
