@@ -10,7 +10,8 @@ export class CardLedgers {
     for (const row of open) {
       if (!waits.some(({ kind }) => kind === row.kind)) await tx.jobWait.update({ where: { id: row.id }, data: { endedAt: at } });
     }
-    for (const wait of waits) {
+    // The ledger keeps one wait of a kind: the oldest of the card's.
+    for (const wait of waits.filter(({ kind }, index) => waits.findIndex((one) => one.kind === kind) === index)) {
       if (open.some(({ kind }) => kind === wait.kind)) continue;
       await tx.jobWait.create({
         data: {
@@ -19,7 +20,7 @@ export class CardLedgers {
           words: wait.words ?? '',
           whoActs: wait.who,
           since: new Date(wait.since),
-          until: wait.until === null ? null : new Date(wait.until),
+          until: dayOf(wait.until),
         },
       });
     }
@@ -47,12 +48,31 @@ export class CardLedgers {
     }
   }
 
-  /** Litres that a card action put into the drum: one entry per action, whatever is repeated. */
-  async bookWaste(tx: Tx, entry: { jobId: string; actionId: string; volumeL: number; at: Date; byId: string }): Promise<void> {
-    await tx.wasteEntry.createMany({ data: [{ ...entry, direction: 'in' }], skipDuplicates: true });
+  /**
+   * Brings the drum up to what the card says went into it: one entry per action, whatever is repeated. Entries stand for good, so
+   * what was booked before a figure was taken back counts towards the new one.
+   */
+  async bookWaste(
+    tx: Tx,
+    { totalL, ...entry }: { jobId: string; actionId: string; totalL: number; at: Date; byId: string },
+  ): Promise<void> {
+    const booked = await tx.wasteEntry.aggregate({ where: { jobId: entry.jobId, actionId: { not: null } }, _sum: { volumeL: true } });
+    const volumeL = toMillilitres(totalL - (booked._sum.volumeL?.toNumber() ?? 0));
+    if (volumeL <= 0) return;
+    await tx.wasteEntry.createMany({ data: [{ ...entry, volumeL, direction: 'in' }], skipDuplicates: true });
   }
 
   async openDebts(jobId: string, db: DbClient): Promise<{ id: string; kind: string }[]> {
     return db.jobDebt.findMany({ where: { jobId, endedAt: null }, select: { id: true, kind: true } });
   }
+}
+
+/** What the drum is kept in. */
+const toMillilitres = (litres: number): number => Math.round(litres * 1000) / 1000;
+
+/** A day as a tablet wrote it; what is no day of these centuries is left out. */
+function dayOf(text: string | null): Date | null {
+  const day = new Date(text ?? '');
+  const year = day.getUTCFullYear();
+  return year >= 1970 && year < 2200 ? day : null;
 }

@@ -1,5 +1,12 @@
 import { Module } from '@nestjs/common';
+import { CardActs } from './card-acts.service.ts';
+import { CardApiController } from './card-api.controller.ts';
+import { CardFiguresRepository } from './card-figures.repository.ts';
+import { CardFiguresService } from './card-figures.service.ts';
+import { CardIntake } from './card-intake.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
+import { CardController } from './card.controller.ts';
+import { CardPages } from './card-page.service.ts';
 import { JobAccountRepository } from './job-account.repository.ts';
 import { JobAccount } from './job-account.service.ts';
 import { JobCardsRepository } from './job-cards.repository.ts';
@@ -8,7 +15,21 @@ import { JobStages } from './job-stages.service.ts';
 import { Templates } from './templates.service.ts';
 
 @Module({
-  providers: [JobCards, JobCardsRepository, CardLedgers, JobStages, JobAccount, JobAccountRepository, Templates],
-  exports: [JobCards, JobStages, JobAccount],
+  controllers: [CardController, CardApiController],
+  providers: [
+    JobCards,
+    JobCardsRepository,
+    CardLedgers,
+    JobStages,
+    JobAccount,
+    JobAccountRepository,
+    Templates,
+    CardActs,
+    CardIntake,
+    CardPages,
+    CardFiguresService,
+    CardFiguresRepository,
+  ],
+  exports: [JobCards, JobStages, JobAccount, CardFiguresService],
 })
 export class JobCardsModule {}

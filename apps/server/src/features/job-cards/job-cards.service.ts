@@ -86,8 +86,8 @@ export class JobCards {
 
   private async bookWaste(tx: Tx, action: Action, { before, after }: { before: CardState; after: CardState }): Promise<void> {
     const litres = (card: CardState): number => card.facts.numbers['wasteBookedL']?.value ?? 0;
-    const volumeL = litres(after) - litres(before);
-    if (volumeL <= 0) return;
-    await this.ledgers.bookWaste(tx, { jobId: action.card, actionId: action.id, volumeL, at: new Date(action.readAt), byId: action.by });
+    const totalL = litres(after);
+    if (totalL <= litres(before)) return;
+    await this.ledgers.bookWaste(tx, { jobId: action.card, actionId: action.id, totalL, at: new Date(action.readAt), byId: action.by });
   }
 }

@@ -1,0 +1,179 @@
+import { canDo, HOLD_WORDS, type HoldKey, SAFE_TO_OPEN_LIMIT_C, safeToOpen, type Step, type StepState, stepsOf } from '#libs/checklist';
+import { readingRule } from '#libs/charts';
+import { urls } from '../../../web/urls.ts';
+import { namePeople } from '../name-people.ts';
+import { cardForm } from './card-form.ts';
+import type { ButtonView, CardPage, FormView, ReadingView, VerdictView, WorkView } from './card-view.types.ts';
+import { evidenceParts } from './evidence-parts.ts';
+import { plain } from './evidence-words.ts';
+import { factFolds } from './fact-forms.ts';
+import { presentFigures } from './present-figures.ts';
+import { presentFolds } from './present-folds.ts';
+import { presentJugs } from './present-jugs.ts';
+import { entryDoubts, presentStands } from './present-stands.ts';
+import { readingForm, WORK } from './reading-form.ts';
+import { whenWords } from './when-words.ts';
+
+const RULE_PX = 560;
+
+/** The open step's own work: what to do, this car's figures, the form of its evidence, and what can be said beside it. */
+export function presentWork(page: CardPage, step: Step, state: StepState): WorkView {
+  const isBlocked = shutWords(page, step) !== null;
+  const isToDo = !isBlocked && mayRecord(page, step, state);
+  const { figures, notes } = presentFigures(page, step);
+  const reading = isToDo ? withVerdict(readingForm(page, step), state) : null;
+  return {
+    title: step.title,
+    help: step.help,
+    caution: step.caution === undefined ? null : splitCaution(step.caution),
+    shut: shutWords(page, step),
+    stands: presentStands(page, step, state),
+    figures,
+    figureNotes: notes,
+    warnings: entryDoubts(page, state),
+    facts: factFolds(page, step),
+    chart: step.evidence.kind === 'cold-reading' ? rule(state) : null,
+    reading,
+    jugs: isToDo ? presentJugs(page, step, state) : null,
+    clock: clockOf(page, step),
+    links: step.evidence.kind === 'variant' ? [{ href: urls.jobParts(page.row.id), label: 'To the Parts bench' }] : [],
+    form: isToDo ? workForm(page, step, state) : null,
+    others: isToDo ? otherForms(page, step, state) : [],
+    folds: presentFolds(page, step, state),
+  };
+}
+
+const isOpenStep = ({ state }: StepState): boolean => state === 'open' || state === 'taken-back';
+
+/** A hold point that is spent takes a new reading; a mere reason gives way to evidence. */
+function mayRecord(page: CardPage, step: Step, state: StepState): boolean {
+  const isSpent = step.hold !== undefined && page.state.holds[step.hold]?.spent === true;
+  return isOpenStep(state) || isSpent || state.state === 'passed-without';
+}
+
+/** The first sentence says what the danger is. */
+export function splitCaution(caution: string): { bold: string; text: string } {
+  const end = /[.:!]\s/.exec(caution);
+  return end ? { bold: caution.slice(0, end.index + 1), text: caution.slice(end.index + 2) } : { bold: caution, text: '' };
+}
+
+function shutWords(page: CardPage, step: Step): WorkView['shut'] {
+  const state = page.state.steps[step.key];
+  if (!state || !mayRecord(page, step, state)) return null;
+  const { why, holds } = canDo(page.state, step.key);
+  const reasons = why.filter((text) => !text.startsWith('Already '));
+  if (reasons.length === 0) return null;
+  return {
+    bold: 'Not yet.',
+    text: reasons.map((text) => namePeople(text, page.names)).join(' '),
+    links: holds.flatMap((hold) => holdLink(page, hold)),
+  };
+}
+
+function holdLink(page: CardPage, hold: HoldKey): { href: string; label: string }[] {
+  const own = stepsOf(page.state.template).filter((step) => step.hold === hold);
+  const step = own.find(({ key }) => page.state.steps[key]?.state === 'open') ?? own[0];
+  return step ? [{ href: urls.cardStep(page.row.id, step.key), label: `To “${HOLD_WORDS[hold].title}”` }] : [];
+}
+
+function rule({ value }: StepState): WorkView['chart'] {
+  const reading = value?.kind === 'cold-reading' ? { tempC: value.reading.tempC, uncertaintyC: value.reading.expandedUncertaintyC } : null;
+  const { svg, table } = readingRule(
+    { limitC: SAFE_TO_OPEN_LIMIT_C, reading },
+    { palette: 'page', idPrefix: 'cold', widthPx: RULE_PX, ground: 'sheet' },
+  );
+  return { svg, table };
+}
+
+const VERDICTS = {
+  safe: { verdict: 'fits', word: 'Cold enough' },
+  unsure: { verdict: 'inconclusive', word: 'Not sure yet' },
+  'too-hot': { verdict: 'does-not-fit', word: 'Too hot to open' },
+  pressure: { verdict: 'does-not-fit', word: 'Under pressure' },
+} as const;
+
+function withVerdict(reading: ReadingView | null, { value }: StepState): ReadingView | null {
+  if (!reading || value?.kind !== 'cold-reading') return reading;
+  const { verdict, why } = safeToOpen(value.reading);
+  const said: VerdictView = { ...VERDICTS[verdict], sum: why };
+  return { ...reading, verdict: said };
+}
+
+function workForm(page: CardPage, step: Step, state: StepState): FormView | null {
+  const { kind } = step.evidence;
+  if (kind === 'variant' || kind === 'timer') return null;
+  return cardForm(page, {
+    name: WORK,
+    act: kind === 'jugs' ? 'pour' : 'do',
+    place: step.key,
+    parts: evidenceParts(page, step),
+    buttons: workButtons(page, step, state),
+  });
+}
+
+function workButtons(page: CardPage, step: Step, { state }: StepState): ButtonView[] {
+  const passes = step.hold === undefined ? {} : { passes: true };
+  switch (step.evidence.kind) {
+    case 'tick':
+      return [{ label: state === 'taken-back' ? 'Done after all' : 'Done', look: 'main go', ...passes }];
+    case 'cold-reading':
+      return [{ label: 'Record the reading', look: 'main go', ...passes }];
+    case 'list':
+      return listButtons(page, step);
+    case 'jugs':
+      return [{ label: 'Another amount is in', look: '' }];
+    case 'reading':
+    case 'litres':
+    case 'choice':
+    case 'count':
+    case 'torque':
+    case 'level':
+      return [{ label: step.hold === undefined ? 'Record' : 'Record and pass the hold point', look: 'main go', ...passes }];
+    case 'variant':
+    case 'timer':
+      return [];
+  }
+}
+
+function listButtons(page: CardPage, { evidence }: Step): ButtonView[] {
+  if (evidence.kind !== 'list' || evidence.returns === undefined) {
+    return [
+      { label: 'Record the list', look: 'main go' },
+      { label: 'Nothing to name', look: 'whole', name: 'none', value: '1' },
+    ];
+  }
+  const value = page.state.steps[evidence.returns]?.value;
+  return [
+    { label: value?.kind === 'list' && value.items.length > 0 ? 'All back on, but for what is ticked' : 'All back on', look: 'main go' },
+  ];
+}
+
+/** Closing a step of jugs, starting and stopping a timer: a button each. */
+function otherForms(page: CardPage, step: Step, state: StepState): FormView[] {
+  const { kind } = step.evidence;
+  const place = step.key;
+  if (kind === 'jugs') {
+    const hasPoured = state.history.some((one) => one.kind === 'pour-jug' && one.round === state.round && !one.takenBack);
+    const label = hasPoured ? 'No more goes in: close the step' : 'It took nothing: close the step';
+    return [cardForm(page, { name: 'close', act: 'close', place, buttons: [{ label, look: 'big whole' }] })];
+  }
+  if (kind !== 'timer') return [];
+  const isRunning = page.state.workTimes.some((time) => time.step === place && time.stoppedAt === null);
+  return [
+    cardForm(page, {
+      name: 'clock',
+      act: isRunning ? 'stop' : 'start',
+      place,
+      buttons: [{ label: isRunning ? 'Stopped' : 'Start', look: 'main go' }],
+    }),
+  ];
+}
+
+/** Counted from the start that the server has: a reloaded page shows the same time. */
+function clockOf(page: CardPage, step: Step): WorkView['clock'] {
+  if (step.evidence.kind !== 'timer') return null;
+  const running = page.state.workTimes.find((time) => time.step === step.key && time.stoppedAt === null);
+  const planned = step.evidence.minutes === null ? '' : ` About ${plain(step.evidence.minutes)} minutes.`;
+  if (!running) return { words: `Not running.${planned}`, since: '' };
+  return { words: `Runs since ${whenWords(running.startedAt, page)}.${planned}`, since: running.startedAt };
+}
