@@ -23,6 +23,30 @@ export interface Draft {
   totals: Totals;
 }
 
+const NOTHING: Totals = {
+  lines: [],
+  lineTotal: '0.00',
+  allowanceTotal: '0.00',
+  chargeTotal: '0.00',
+  taxExclusive: '0.00',
+  vat: [],
+  vatTotal: '0.00',
+  taxInclusive: '0.00',
+  prepaid: '0.00',
+  rounding: '0.00',
+  payable: '0.00',
+};
+
+/** An invoice has at least one line; a draft may have none yet. */
+function sumsOf(lines: readonly EditedLine[]): Totals {
+  if (lines.length === 0) return NOTHING;
+  const sums = totals({
+    lines: lines.map(({ quantity, unitPrice, vatCategory, vatRate }) => ({ quantity, unitPrice, vatCategory, vatRate })),
+  });
+  if (!sums.ok) throw badDraft(sums.errors);
+  return sums.value;
+}
+
 /** The draft is never stored: it is computed from the job, with the desk's changes laid over it. */
 @Injectable()
 export class DraftsService {
@@ -42,11 +66,7 @@ export class DraftsService {
     const drafted = draftLines(jobWork(facts, card, workshop));
     if (!drafted.ok) throw badDraft(drafted.errors);
     const lines = withEdits(drafted.value.lines, facts.edits);
-    const sums = totals({
-      lines: lines.map(({ quantity, unitPrice, vatCategory, vatRate }) => ({ quantity, unitPrice, vatCategory, vatRate })),
-    });
-    if (!sums.ok) throw badDraft(sums.errors);
-    return { facts, card, workshop, drafted: drafted.value, lines, totals: sums.value };
+    return { facts, card, workshop, drafted: drafted.value, lines, totals: sumsOf(lines) };
   }
 
   /** Changes, adds or takes out one line; why is kept with it. */

@@ -1,4 +1,4 @@
-import { DEBT_WORDS, type DebtKind, stepsOf } from '#libs/checklist';
+import { DEBT_WORDS, stepsOf } from '#libs/checklist';
 import type { InvoiceDraft, InvoiceParty, JobOnDocument, PaymentMeans } from '#libs/invoicing';
 import type { Workshop } from '../../platform/workshop-facts.ts';
 import type { Draft } from './drafts.service.ts';
@@ -47,7 +47,9 @@ function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobO
       : [
           `Coolant drained: ${drained}; put in: ${card.facts.filledL.toFixed(2)} L, of which new product ${card.facts.filledProductL.toFixed(2)} L.`,
         ]),
-    ...(numbers['strengthC'] === undefined ? [] : [`Mixed coolant read after the run: protects to ${numbers['strengthC'].value} °C.`]),
+    ...(numbers['strengthFreezingC'] === undefined
+      ? []
+      : [`Mixed coolant read after the run: protects to ${numbers['strengthFreezingC'].value} °C.`]),
     ...(choices['diagnosis'] === undefined ? [] : [`Found: ${optionWords(card, 'diagnosis', choices['diagnosis'].choice)}.`]),
   ];
   const isProven = card.holds.proof?.state === 'passed';
@@ -62,7 +64,7 @@ function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobO
   const proofOwed =
     proof?.debt && isProven
       ? {
-          what: owed.map((step) => DEBT_WORDS[(step.debt?.kind ?? 'after-log')]).join(', '),
+          what: owed.map((step) => DEBT_WORDS[step.debt?.kind ?? 'after-log']).join(', '),
           by: by ?? addDays(issuedOn, proof.debt.dueDays),
         }
       : undefined;
