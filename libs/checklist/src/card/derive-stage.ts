@@ -24,18 +24,25 @@ export function deriveStage(
   const events = [...template.stageMarks.flatMap((mark) => marksOf(mark, steps)), ...history.flatMap(backOf)];
   events.sort((a, b) => a.order - b.order);
   let stage = startStage;
+  let isOpened = false;
   let announced: Stage | null = null;
   for (const event of events) {
     if (stage === 'keys-out') break;
     if (event.isGoingBack && event.stage === 'opened') {
       announced = event.stage;
-    } else if (event.isGoingBack || event.stage === announced || stageRank(event.stage) > stageRank(stage)) {
+    } else if (event.isGoingBack || event.stage === announced || leadsOn(stage, event.stage)) {
       stage = event.stage;
       announced = null;
     }
+    isOpened ||= stageRank(stage) >= stageRank('opened') && stage !== 'keys-out' && stage !== 'fell-through';
   }
-  const isOpened = events.some((event) => stageRank(event.stage) >= stageRank('opened') && event.stage !== 'keys-out');
   return { stage, isOpened };
+}
+
+/** Later steps lead on, also over one that was not ticked; but nothing settles that has not been run hot. */
+function leadsOn(from: Stage, to: Stage): boolean {
+  if ((to === 'settling' || to === 'settled') && stageRank(from) < stageRank('run-hot')) return false;
+  return stageRank(to) > stageRank(from);
 }
 
 function marksOf(mark: StageMark, steps: Steps): readonly Event[] {
