@@ -24,10 +24,26 @@ function runJest(args, browser) {
     const node = ['--experimental-vm-modules', '--disable-warning=ExperimentalWarning', 'node_modules/jest/bin/jest.js'];
     const env = { ...process.env, NODE_ENV: 'test', ...(browser ? { RUNWARM_BROWSER: browser } : {}) };
     const child = spawn(process.execPath, [...node, ...args], { stdio: 'inherit', env });
-    for (const signal of SIGNALS) process.on(signal, () => child.kill(signal));
-    child.on('error', () => resolve(1));
-    child.on('exit', (code) => resolve(code ?? 1));
+    let isBrokenOff = false;
+    for (const signal of SIGNALS) {
+      process.on(signal, () => {
+        isBrokenOff = true;
+        child.kill(signal);
+      });
+    }
+    child.on('error', () => resolve({ code: 1, isBrokenOff }));
+    child.on('exit', (code) => resolve({ code: code ?? 1, isBrokenOff }));
   });
+}
+
+/** What a broken-off test started for itself, other than the run's own server, is left without its process. */
+async function clearUp() {
+  const { importTypeScript } = await import('./bundle.mjs');
+  const { clearDeadRuns } = await importTypeScript(
+    'clear-dead-runs',
+    `export { clearDeadRuns } from './tests/support/throw-away-server.ts';`,
+  );
+  await clearDeadRuns();
 }
 
 /** @param {string[]} args passed on to Jest */
@@ -46,7 +62,11 @@ export async function runTests(args) {
     setUpIsOver();
   }
   const result = path.join(os.tmpdir(), `runwarm-test-result-${process.pid}.json`);
-  const code = await runJest([`--maxWorkers=${os.availableParallelism()}`, '--json', `--outputFile=${result}`, ...args], browser);
+  const { code, isBrokenOff } = await runJest(
+    [`--maxWorkers=${os.availableParallelism()}`, '--json', `--outputFile=${result}`, ...args],
+    browser,
+  );
+  if (isBrokenOff) await clearUp();
   const { passed, failed } = summary(result);
   rmSync(result, { force: true });
   process.exitCode = code === 0 && failed > 0 ? 1 : code;

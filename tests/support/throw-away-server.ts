@@ -17,7 +17,8 @@ function lives(pid: number): boolean {
 }
 
 /** Runs that were killed leave their server and its directory. */
-async function clearDeadRuns(base: string): Promise<void> {
+export async function clearDeadRuns(): Promise<void> {
+  const base = os.tmpdir();
   for (const name of await readdir(base)) {
     const pid = Number(NAME.exec(name)?.[1] ?? 0);
     if (pid === 0 || lives(pid)) continue;
@@ -29,9 +30,8 @@ async function clearDeadRuns(base: string): Promise<void> {
 
 /** A server of this process alone, in a directory of its own, so that two runs at once don't meet. */
 export async function startThrowAwayServer(): Promise<EmbeddedServer> {
-  const base = os.tmpdir();
-  await clearDeadRuns(base);
-  const dir = await mkdtemp(path.join(base, `runwarm-test-${process.pid}-`));
+  await clearDeadRuns();
+  const dir = await mkdtemp(path.join(os.tmpdir(), `runwarm-test-${process.pid}-`));
   await chmod(dir, 0o711); // closed by default, also to the user postgres, who runs the server when we are root
   const server = await startEmbedded({ dir: path.join(dir, 'pg'), settings });
   return {
