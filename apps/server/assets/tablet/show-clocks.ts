@@ -17,3 +17,11 @@ function elapsed(ms: number): string {
   const seconds = Math.max(0, Math.floor(ms / 1000));
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }
+
+/** What can no longer be taken back without a reason stops offering it. */
+export function endOffers(): void {
+  for (const offer of document.querySelectorAll<HTMLElement>('[data-until]')) {
+    const leftMs = Date.parse(offer.dataset['until'] ?? '') - Date.now();
+    if (Number.isFinite(leftMs)) setTimeout(() => offer.remove(), Math.min(Math.max(0, leftMs), 30_000));
+  }
+}

@@ -1,24 +1,13 @@
-import { type ColdReading, type ColdVerdict, SAFE_TO_OPEN_LIMIT_C, safeToOpen } from '#libs/checklist';
+import { type ColdReading, SAFE_TO_OPEN_LIMIT_C } from '#libs/checklist';
 import { readingRule } from '#libs/charts';
+import { coldVerdict, type ColdVerdictWords, PRESSURE_SIGNS } from '../../src/features/job-cards/card-page/cold-verdict.ts';
 
 interface Told {
   instruments: Record<string, { expandedU: number; method: ColdReading['method'] }>;
   bareMetal: string[];
 }
 
-const RULE_PX = 560;
-const VERDICTS: Readonly<Record<ColdVerdict['verdict'], { peg: string; word: string }>> = {
-  safe: { peg: 'fits', word: 'Cold enough' },
-  unsure: { peg: 'inconclusive', word: 'Not sure yet' },
-  'too-hot': { peg: 'does-not-fit', word: 'Too hot to open' },
-  pressure: { peg: 'does-not-fit', word: 'Under pressure' },
-};
-const SIGNS: Readonly<Record<string, Pick<ColdReading, 'pressure' | 'hose'>>> = {
-  soft: { pressure: 'none', hose: 'soft' },
-  'none-shown': { pressure: 'none', hose: 'not-reached' },
-  hard: { pressure: 'some', hose: 'hard' },
-  unsure: { pressure: 'unsure', hose: 'not-reached' },
-};
+const RULE = { palette: 'page', idPrefix: 'cold', widthPx: 560, ground: 'sheet' } as const;
 
 /** What the reading comes to while it is typed: the rule, the peg and the button's words. The server judges for itself. */
 export function showVerdict(): void {
@@ -40,27 +29,18 @@ function draw(box: HTMLElement, form: HTMLFormElement, told: Told): void {
   put(box, '[data-doubt]', instrument ? `± ${instrument.expandedU.toFixed(1)}` : '');
   if (!instrument || !Number.isFinite(tempC)) {
     box.querySelector('[data-verdict]')?.replaceChildren();
-    label(form, 'Record the reading', false);
+    label(form, 'Record the reading', true);
     return;
   }
   drawRule(tempC, instrument.expandedU);
-  const signs = SIGNS[text(data, 'signs')];
+  const signs = Object.entries(PRESSURE_SIGNS).find(([sign]) => sign === text(data, 'signs'))?.[1];
   const place = text(data, 'place');
   if (!signs || place === '') return;
-  const verdict = safeToOpen({
-    tempC,
-    expandedUncertaintyC: instrument.expandedU,
-    method: instrument.method,
-    onBareMetal: told.bareMetal.includes(place),
-    ...signs,
-  });
+  const { method, expandedU: expandedUncertaintyC } = instrument;
+  const verdict = coldVerdict({ tempC, expandedUncertaintyC, method, onBareMetal: told.bareMetal.includes(place), ...signs });
   showPeg(box, verdict);
-  const isSafe = verdict.verdict === 'safe';
-  label(
-    form,
-    isSafe ? `Record ${tempC.toFixed(1)} °C and pass the hold point` : `Record ${tempC.toFixed(1)} °C: the hold point stays shut`,
-    isSafe,
-  );
+  const isSafe = verdict.verdict === 'fits';
+  label(form, `Record ${tempC.toFixed(1)} °C${isSafe ? ' and pass the hold point' : ': the hold point stays shut'}`, isSafe);
 }
 
 function text(data: FormData, name: string): string {
@@ -71,31 +51,25 @@ function text(data: FormData, name: string): string {
 function drawRule(tempC: number, uncertaintyC: number): void {
   const rule = document.querySelector('[data-rule]');
   if (!rule) return;
-  const reading = { tempC, uncertaintyC };
-  const { svg } = readingRule(
-    { limitC: SAFE_TO_OPEN_LIMIT_C, reading },
-    { palette: 'page', idPrefix: 'cold', widthPx: RULE_PX, ground: 'sheet' },
-  );
+  const { svg } = readingRule({ limitC: SAFE_TO_OPEN_LIMIT_C, reading: { tempC, uncertaintyC } }, RULE);
   rule.innerHTML = svg; // our own drawing of two numbers
 }
 
-function showPeg(box: HTMLElement, { verdict, why }: ColdVerdict): void {
+function showPeg(box: HTMLElement, { verdict, word, sum }: ColdVerdictWords): void {
   const place = box.querySelector('[data-verdict]');
   if (!place) return;
-  const { peg, word } = VERDICTS[verdict];
   const said = document.createElement('div');
-  said.className = `comes-to ${peg}`;
+  said.className = `comes-to ${verdict}`;
   said.setAttribute('role', 'status');
-  const glyph = `<svg class="glyph" aria-hidden="true"><use href="#peg-${peg}" /></svg>`;
-  said.innerHTML = `${glyph}<span><b></b><span></span></span>`;
+  said.innerHTML = `<svg class="glyph" aria-hidden="true"><use href="#peg-${verdict}" /></svg><span><b></b><span></span></span>`;
   put(said, 'b', word);
-  put(said, 'span > span', why);
+  put(said, 'span > span', sum);
   place.replaceChildren(said);
 }
 
-function label(form: HTMLFormElement, words: string, isSafe: boolean): void {
+function label(form: HTMLFormElement, words: string, passes: boolean): void {
   put(form, '.button.go .label', words);
-  form.querySelector('.button.go')?.classList.toggle('main', isSafe || words === 'Record the reading');
+  form.querySelector('.button.go')?.classList.toggle('main', passes);
 }
 
 function put(within: Element, selector: string, words: string): void {

@@ -1,4 +1,5 @@
 import { type Evidence, type EvidenceKind, readEvidence } from '#libs/checklist';
+import { PRESSURE_SIGNS, type PressureSign } from '../card-page/cold-verdict.ts';
 import { leftOffFrom, linesFrom } from './list-from-form.ts';
 import type { TypedForm } from './typed-form.ts';
 
@@ -17,16 +18,6 @@ export const MAIN_FIELD: Readonly<Record<EvidenceKind, string>> = {
   jugs: 'productMl',
   level: 'belowMarkMl',
 };
-
-/** What the hose, the cap and the gauge say of pressure, as one answer. */
-export const PRESSURE_SIGNS = {
-  soft: { pressure: 'none', hose: 'soft' },
-  'none-shown': { pressure: 'none', hose: 'not-reached' },
-  hard: { pressure: 'some', hose: 'hard' },
-  unsure: { pressure: 'unsure', hose: 'not-reached' },
-} as const;
-
-export type PressureSign = keyof typeof PRESSURE_SIGNS;
 
 /**
  * The evidence that a form gives, as the value of an action. What can't be read, or what the checklist refuses, is left

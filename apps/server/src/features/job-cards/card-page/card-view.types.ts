@@ -70,7 +70,8 @@ export interface ReadingView {
   unit: string;
   doubt: string;
   plates: PlatesView[];
-  below: PlatesView[];
+  /** Below the keys, in one row. */
+  below: { field: FieldView; plates: PlatesView } | null;
   /** For the page's script: what each instrument can tell, as JSON. */
   instruments: string;
   verdict?: VerdictView;
@@ -169,7 +170,8 @@ export interface CardView {
   };
   phases: PhaseView[];
   work: WorkView;
-  justDone: { text: string; form: FormView } | null;
+  /** `until`: for the page's script, when it can no longer be taken back without a reason. */
+  justDone: { text: string; until: string; form: FormView } | null;
   differences: DifferenceView[];
   waits: { text: string; form: FormView | null }[];
   checks: string[];

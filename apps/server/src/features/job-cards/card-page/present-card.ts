@@ -94,6 +94,7 @@ function justDone(page: CardPage): CardView['justDone'] {
   const step = findStep(state.template, last.step);
   return {
     text: step ? doneWords(step, last) : 'That is on the card.',
+    until: new Date(Date.parse(last.readAt) + FREE_TAKE_BACK_MS).toISOString(),
     form: cardForm(page, {
       name: 'just-done',
       act: 'take-back',

@@ -1,9 +1,10 @@
-import { canDo, HOLD_WORDS, type HoldKey, SAFE_TO_OPEN_LIMIT_C, safeToOpen, type Step, type StepState, stepsOf } from '#libs/checklist';
+import { canDo, HOLD_WORDS, type HoldKey, SAFE_TO_OPEN_LIMIT_C, type Step, type StepState, stepsOf } from '#libs/checklist';
 import { readingRule } from '#libs/charts';
 import { urls } from '../../../web/urls.ts';
 import { namePeople } from '../name-people.ts';
 import { cardForm } from './card-form.ts';
-import type { ButtonView, CardPage, FormView, ReadingView, VerdictView, WorkView } from './card-view.types.ts';
+import type { ButtonView, CardPage, FormView, ReadingView, WorkView } from './card-view.types.ts';
+import { coldVerdict } from './cold-verdict.ts';
 import { evidenceParts } from './evidence-parts.ts';
 import { plain } from './evidence-words.ts';
 import { factFolds } from './fact-forms.ts';
@@ -85,18 +86,9 @@ function rule({ value }: StepState): WorkView['chart'] {
   return { svg, table };
 }
 
-const VERDICTS = {
-  safe: { verdict: 'fits', word: 'Cold enough' },
-  unsure: { verdict: 'inconclusive', word: 'Not sure yet' },
-  'too-hot': { verdict: 'does-not-fit', word: 'Too hot to open' },
-  pressure: { verdict: 'does-not-fit', word: 'Under pressure' },
-} as const;
-
 function withVerdict(reading: ReadingView | null, { value }: StepState): ReadingView | null {
   if (!reading || value?.kind !== 'cold-reading') return reading;
-  const { verdict, why } = safeToOpen(value.reading);
-  const said: VerdictView = { ...VERDICTS[verdict], sum: why };
-  return { ...reading, verdict: said };
+  return { ...reading, verdict: coldVerdict(value.reading) };
 }
 
 function workForm(page: CardPage, step: Step, state: StepState): FormView | null {

@@ -1,7 +1,7 @@
 import { type Evidence, type Instrument, type Step } from '#libs/checklist';
 import { formatFigure } from '#libs/units';
 import { formField } from '../../../web/form-field.ts';
-import { platesView, type PlatesSpec } from './card-form.ts';
+import { platesView } from './card-form.ts';
 import type { CardPage, PlatesView, ReadingView } from './card-view.types.ts';
 
 /** The form of a step's own work. */
@@ -10,7 +10,7 @@ export const WORK = 'work';
 const SIGNS = [
   { value: 'soft', label: 'Hose soft', note: 'no pressure' },
   { value: 'hard', label: 'Hose hard', note: 'pressure' },
-  { value: 'none-shown', label: 'Gauge at zero', note: 'hose not in reach' },
+  { value: 'none-shown', label: 'Gauge at zero', note: 'hose hidden' },
   { value: 'unsure', label: 'Can’t tell' },
 ];
 
@@ -60,21 +60,27 @@ function figureOf(
   { name, label, unit, isLong }: { name: string; label: string; unit: string; isLong: boolean },
 ): ReadingView {
   const field = { ...formField(page.formState(WORK), { name, label, inputmode: 'decimal' }), id: `${WORK}-${name}` };
-  return { field, unit, isLong, doubt: '', plates: [], below: [], instruments: '' };
+  return { field, unit, isLong, doubt: '', plates: [], below: null, instruments: '' };
 }
 
 function coldForm(page: CardPage, { instruments, places }: Extract<Evidence, { kind: 'cold-reading' }>): ReadingView {
-  const plates = (spec: Omit<PlatesSpec, 'bare' | 'required'>): PlatesView =>
-    platesView(page, WORK, { ...spec, bare: true, required: true });
   const told = instruments.map(({ key, expandedU, method }) => [key, { expandedU, method }] as const);
   const metal = places.filter(({ bareMetal }) => bareMetal).map(({ key }) => key);
   return {
     ...figureOf(page, { name: 'tempC', label: 'Temperature', unit: '°C', isLong: false }),
     plates: [instrumentPlates(page, instruments, 'K')],
-    below: [
-      plates({ legend: 'Where', name: 'place', options: places.map(({ key, words }) => ({ value: key, label: words })) }),
-      plates({ legend: 'Pressure', name: 'signs', options: SIGNS }),
-    ],
+    below: {
+      field: {
+        ...formField(page.formState(WORK), {
+          name: 'place',
+          label: 'Where it was measured',
+          required: true,
+          options: [{ value: '', label: 'Where?' }, ...places.map(({ key, words }) => ({ value: key, label: words }))],
+        }),
+        id: `${WORK}-place`,
+      },
+      plates: platesView(page, WORK, { legend: 'Pressure', name: 'signs', bare: true, required: true, options: SIGNS }),
+    },
     instruments: JSON.stringify({ instruments: Object.fromEntries(told), bareMetal: metal }),
   };
 }
