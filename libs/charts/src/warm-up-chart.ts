@@ -56,6 +56,7 @@ const example = (pen: Pen, frame: WarmUpFrame, nominalC: number | null): string 
 interface Curve {
   readonly role: CurveRole;
   readonly log: WarmUpLog;
+  readonly pieces: readonly (readonly Point[])[];
   readonly points: readonly Point[];
 }
 
@@ -94,7 +95,7 @@ const drawLogs = (pen: Pen, frame: WarmUpFrame, { nominalC, curves }: { nominalC
     { written: '', texts: [...knees.map(({ text }) => text.box), ...(band === null ? [] : [band.box])] },
   );
   return (
-    curves.map(({ role, log }) => warmUpCurve(pen, log, { role, frame })).join('') +
+    curves.map(({ role, log, pieces }) => warmUpCurve(pen, log.fit, { role, frame, pieces })).join('') +
     knees
       .map(
         ({ role, knee, text }) =>
@@ -134,7 +135,9 @@ export function warmUpChart(data: WarmUpData, options: DrawingOptions): Drawing 
   const frame = warmUpFrame(data, options.widthPx);
   const curves = (['before', 'after'] as const).flatMap((role): Curve[] => {
     const log = data[role];
-    return log === null || log.samples.length === 0 ? [] : [{ role, log, points: curvePieces(log, frame).flat() }];
+    if (log === null || log.samples.length === 0) return [];
+    const pieces = curvePieces(log, frame);
+    return [{ role, log, pieces, points: pieces.flat() }];
   });
   const body =
     warmUpBand(pen, frame, data.nominalC) +

@@ -19,6 +19,8 @@ const MOST_TICKS = 400;
 /** Below this share of the values themselves a span is noise of the floating point. */
 const LEAST_SHARE = 1e-9;
 const LEAST_SPAN = 1e-9;
+/** The next round step beyond this may not be a number any more. */
+const LARGEST_STEP = 1e307;
 
 const niceStep = (least: number): number => {
   const power = 10 ** Math.floor(Math.log10(least));
@@ -48,7 +50,7 @@ const chooseStep = (range: { low: number; high: number }, maxCount: number, step
   const given = steps.find((step) => step >= (quarterSpan / maxCount) * 2 && fits(step));
   if (given !== undefined) return given;
   let step = niceStep(Math.min((quarterSpan / maxCount) * 4, Number.MAX_VALUE / 16));
-  while (!fits(step)) step = niceStep(step * 1.5);
+  while (!fits(step) && step < LARGEST_STEP) step = niceStep(step * 1.5);
   return step;
 };
 

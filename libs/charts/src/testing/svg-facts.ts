@@ -2,10 +2,18 @@ import { type Box } from '../pen/pen.ts';
 import { sharedArea, textBox } from '../placing/boxes.ts';
 
 const unescape = (text: string): string =>
-  text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&amp;', '&');
+  text
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&amp;', '&')
+    .replaceAll('\u00A0', ' ');
 
-const attributesOf = (markup: string): Record<string, string> =>
-  Object.fromEntries([...markup.matchAll(/([\w-]+)="([^"]*)"/g)].map((found) => [found[1], found[2]]));
+const attributesOf = (markup: string): Record<string, string> => {
+  const pairs = [...markup.matchAll(/([\w-]+)="([^"]*)"/g)].map((found): [string, string] => [found[1] ?? '', found[2] ?? '']);
+  return Object.fromEntries(pairs);
+};
 
 const numberOf = (attributes: Record<string, string>, name: string): number => Number(attributes[name] ?? 0);
 
@@ -28,7 +36,7 @@ export function textFacts(svg: string): TextFact[] {
       sizePx,
       face: attributes['font-family'] === undefined ? ('text' as const) : ('sign' as const),
       weight: attributes['font-weight'] === '600' ? (600 as const) : (800 as const),
-      anchor: anchor === 'middle' || anchor === 'end' ? anchor : ('start' as const),
+      anchor: anchor === 'middle' ? ('middle' as const) : anchor === 'end' ? ('end' as const) : ('start' as const),
     };
     return { content: unescape(content), sizePx, box: textBox(unescape(content), spec) };
   });

@@ -38,11 +38,17 @@ const rings = (pen: Pen, points: readonly Point[]): string => {
     .join('');
 };
 
+interface CurveSpec {
+  readonly role: CurveRole;
+  readonly frame: WarmUpFrame;
+  /** From `curvePieces`. */
+  readonly pieces: readonly (readonly Point[])[];
+}
+
 /** Draws one log: measured pieces solid, the gaps between them broken, the fitted line over it. */
-export function warmUpCurve(pen: Pen, log: WarmUpLog, { role, frame }: { role: CurveRole; frame: WarmUpFrame }): string {
-  const pieces = curvePieces(log, frame);
+export function warmUpCurve(pen: Pen, fitted: WarmUpLog['fit'], { role, frame, pieces }: CurveSpec): string {
   const paint = PAINTS[role];
-  const fit = (log.fit ?? []).map(({ minute, tempC }): Point => [frame.xOf(minute), frame.yOf(tempC)]);
+  const fit = (fitted ?? []).map(({ minute, tempC }): Point => [frame.xOf(minute), frame.yOf(tempC)]);
   const lone = pieces.flatMap((piece) => (piece.length === 1 ? piece : []));
   return pen.part(
     role,
