@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { Database } from '#libs/db';
 import { PrismaService } from './database.ts';
 
 /** What the workshop says of itself: its paper, its site, its rates. Money and rates are decimal text. */
@@ -33,6 +34,21 @@ export interface Workshop {
   topUpToleranceMl: number;
 }
 
+type WorkshopRow = NonNullable<Awaited<ReturnType<Database['workshop']['findUnique']>>>;
+
+export function toWorkshop(row: WorkshopRow): Workshop {
+  return {
+    ...row,
+    coldestAirC: row.coldestAirC.toNumber(),
+    hottestAirC: row.hottestAirC.toNumber(),
+    freezeMarginK: row.freezeMarginK.toNumber(),
+    labourRate: row.labourRate.toFixed(2),
+    partsMarkupPct: row.partsMarkupPct.toString(),
+    wasteChargePerL: row.wasteChargePerL.toFixed(2),
+    vatRatePct: row.vatRatePct.toString(),
+  };
+}
+
 /** Read fresh each time: several processes may serve one workshop. */
 @Injectable()
 export class WorkshopFacts {
@@ -40,17 +56,7 @@ export class WorkshopFacts {
 
   async find(): Promise<Workshop | undefined> {
     const row = await this.prisma.db.workshop.findUnique({ where: { id: 1 } });
-    if (!row) return undefined;
-    return {
-      ...row,
-      coldestAirC: row.coldestAirC.toNumber(),
-      hottestAirC: row.hottestAirC.toNumber(),
-      freezeMarginK: row.freezeMarginK.toNumber(),
-      labourRate: row.labourRate.toFixed(2),
-      partsMarkupPct: row.partsMarkupPct.toString(),
-      wasteChargePerL: row.wasteChargePerL.toFixed(2),
-      vatRatePct: row.vatRatePct.toString(),
-    };
+    return row ? toWorkshop(row) : undefined;
   }
 
   async get(): Promise<Workshop> {
