@@ -4,13 +4,20 @@ export interface MatchingProblem {
   readonly message: string;
 }
 
+/**
+ * `malformed`: a field can't be read as what it should be, or an id occurs twice.
+ * `too-many`: more pieces, or more look-alikes, than can be matched at once.
+ */
+export type MatchingInputCode = 'malformed' | 'too-many';
+
 /** Lines, units or documents that can't be matched as they are; `problems` says for each field what to change. */
 export class MatchingInputError extends Error {
   override readonly name = 'MatchingInputError';
-  /** `malformed`: a field can't be read as what it should be, or an id occurs twice. */
-  readonly code = 'malformed';
 
-  constructor(readonly problems: readonly MatchingProblem[]) {
+  constructor(
+    readonly code: MatchingInputCode,
+    readonly problems: readonly MatchingProblem[],
+  ) {
     super(problems.map((problem) => problem.message).join(' '));
   }
 }

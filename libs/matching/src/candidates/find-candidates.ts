@@ -1,8 +1,11 @@
+import { MatchingInputError } from '../matching-input-error.ts';
 import { columnIndex, type ColumnIndex } from './column-index.ts';
 import { AGREES, type CandidatePairs, type Evidence, type MatchTolerances, type ScorePoints } from './evidence.types.ts';
-import { scorePair } from './score-pair.ts';
+import { PairScorer } from './pair-scorer.ts';
 import { slipKeys } from './slip-keys.ts';
 
+/** What fits in memory and in a person's patience: two thousand lines that all look like two thousand units. */
+const MOST_PAIRS = 5_000_000;
 const EXACT = AGREES.reference | AGREES.part;
 
 /** References and part numbers that exist, of columns that are not to be found this time too. */
@@ -31,6 +34,7 @@ export interface CandidateSettings {
  * @param rows - lines
  * @param columns - units or documents
  * @param settings - points, tolerances and known numbers
+ * @throws MatchingInputError `too-many` when too many rows and columns look alike
  */
 export function findCandidates(rows: readonly Evidence[], columns: readonly Evidence[], settings: CandidateSettings): CandidatePairs {
   const index = columnIndex(columns);
@@ -39,6 +43,7 @@ export function findCandidates(rows: readonly Evidence[], columns: readonly Evid
   const weight: number[] = [];
   const agreements: number[] = [];
   const found = new Uint8Array(columns.length);
+  const scorer = new PairScorer(settings.points, settings.tolerances);
   for (const [position, row] of rows.entries()) {
     const touched = lookUp(row, index, { found, settings });
     const needed = row.references.some((reference) => settings.known.references.has(reference)) ? AGREES.reference : 0;
@@ -47,13 +52,15 @@ export function findCandidates(rows: readonly Evidence[], columns: readonly Evid
       const bits = found[target] ?? 0;
       found[target] = 0;
       if (other === undefined || (bits & needed) !== needed) continue;
-      const { score, agreement } = scorePair(row, other, { ...settings, found: bits });
+      scorer.judge(row, other, bits);
+      const { score, agreement } = scorer;
       if (score <= settings.points.least || (settings.exactOnly && (bits & EXACT) === 0)) continue;
       column.push(target);
       weight.push(score - settings.points.least);
       agreements.push(agreement);
     }
     start[position + 1] = column.length;
+    if (column.length > MOST_PAIRS) throw tooManyPairs();
   }
   const weights = {
     rowCount: rows.length,
@@ -94,4 +101,9 @@ function lookUp(
     for (let off = -reach; off <= reach; off += 1) mark(index.byHundredths.get(row.hundredths + off), AGREES.amount);
   }
   return touched;
+}
+
+function tooManyPairs(): MatchingInputError {
+  const message = 'Too many lines and returns look alike to be matched at once: match one supplier and a shorter time at a time.';
+  return new MatchingInputError('too-many', [{ field: 'lines', message }]);
 }

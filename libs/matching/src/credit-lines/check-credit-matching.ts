@@ -3,6 +3,7 @@ import { MatchingInputError, type MatchingProblem } from '../matching-input-erro
 import { type CreditLine, type CreditMatchingQuestion, type CreditUnit } from './credit-matching.types.ts';
 
 const MOST_PIECES = 10_000;
+const MOST_PIECES_IN_ALL = 50_000;
 
 /**
  * Refuses lines and units that can't be matched as they are.
@@ -18,7 +19,11 @@ export function checkCreditMatching({ lines, units, asOf, amountTolerance = '0' 
     ...dateProblems(asOf, { field: 'asOf', words: 'The day' }),
     ...amountProblems(amountTolerance, { field: 'amountTolerance', words: 'The tolerance of amounts' }, { least: 0 }),
   ];
-  if (problems.length > 0) throw new MatchingInputError(problems);
+  if (problems.length > 0) throw new MatchingInputError('malformed', problems);
+  const pieces = lines.reduce((sum, { quantity }) => sum + quantity, 0);
+  if (pieces <= MOST_PIECES_IN_ALL) return;
+  const message = `The lines have ${pieces} pieces in all: match ${MOST_PIECES_IN_ALL} or fewer at once, one document or month at a time.`;
+  throw new MatchingInputError('too-many', [{ field: 'lines', message }]);
 }
 
 function lineProblems({ quantity, net, date }: CreditLine, index: number): MatchingProblem[] {

@@ -255,6 +255,17 @@ describe('refusals', () => {
     expect(() => matchCreditLines(question)).toThrow(words);
   });
 
+  it('more pieces than can be matched at once', () => {
+    const lines = Array.from({ length: 6 }, (_, index) => line(`L${index}`, { quantity: 10_000, net: '100.00' }));
+    expect(() => matchCreditLines({ lines, units: [] })).toThrow('60000 pieces in all');
+  });
+
+  it('too many look-alikes', () => {
+    const lines = Array.from({ length: 2300 }, (_, index) => line(`L${index}`));
+    const units = Array.from({ length: 2300 }, (_, index) => unit(`U${index}`));
+    expect(() => matchCreditLines({ lines, units })).toThrow('match one supplier and a shorter time at a time');
+  });
+
   it('ids that occur twice', () => {
     expect(() => matchCreditLines({ lines: [line('L1'), line('L1')], units: [] })).toThrow('The line L1 is there twice');
   });
