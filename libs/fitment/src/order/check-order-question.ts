@@ -4,7 +4,7 @@ import { refuseProblems } from '../refuse-problems.ts';
 import { type OrderQuestion } from './order-plan.types.ts';
 
 /** With more, the 2ⁿ orders and 3ⁿ recourses take longer than a person waits. */
-export const MOST_CANDIDATES = 12;
+const MOST_CANDIDATES = 12;
 const SUM_SLACK = 1e-9;
 /** Above it, floating-point sums would lose the pence; no part costs that much. */
 const MOST_MONEY = 1e9;

@@ -57,7 +57,7 @@ describe('bestAssignment', () => {
     expect([...assignment.columnOfClaim]).toEqual([-1, 0]);
   });
 
-  it.each([2, 3, 4, 5])('agrees with trying everything, up to %p by %p', (most) => {
+  it.each([2, 3, 4, 5])('agrees with trying everything, up to %p rows and columns', (most) => {
     fc.assert(
       fc.property(tableOf(most, sparse), (table) => {
         const { assignment } = solve(table, table[0]?.length ?? 0);
