@@ -18,6 +18,8 @@ beforeEach(async () => {
 });
 afterAll(() => test.close());
 
+const LABOUR = 'labour:Thermostat renewed, coolant part drained and made up again';
+
 async function finishedJob(registration = 'TQ40KES'): Promise<string> {
   const { jobId } = await makeJob(test.db, { deskId: staff.desk, registration });
   await sayYes(test.db, { jobId, deskId: staff.desk });
@@ -54,9 +56,9 @@ describe('the draft', () => {
 
   it('keeps the desk’s change with its reason', async () => {
     const jobId = await finishedJob();
-    const draft = await desk.get(`/till/jobs/${jobId}?edit=labour%3ALabour%3A%20thermostat`).expect(200);
+    const draft = await desk.get(`/till/jobs/${jobId}?edit=${encodeURIComponent(LABOUR)}`).expect(200);
     const body = {
-      origin: 'labour:Labour: thermostat',
+      origin: LABOUR,
       description: 'Labour, as agreed',
       quantity: '2',
       unitPrice: '60',

@@ -14,7 +14,7 @@ export async function writeBookings(tx: Tx, plans: readonly JobPlan[], now: Date
       return {
         jobId: plan.id,
         placeId: places[Math.floor(index / perPlace)]?.id ?? '',
-        phase: 'opening',
+        phase: plan.template === 'diagnosis' ? 'checks' : 'opening',
         startsAt,
         endsAt: laterBy(startsAt, 90),
       };

@@ -42,12 +42,12 @@ export async function writePeople(tx: Tx, random: Random, { staff, now }: { staf
   await tx.customer.createMany({ data: customers });
   const cars = Array.from({ length: VEHICLES }, (_, index): DemoCar => {
     const customer = customers[index % CUSTOMERS];
-    const letters = Array.from({ length: 3 }, () => random.pick([...LETTERS])).join('');
+    const letters = (length: number): string => Array.from({ length }, () => random.pick([...LETTERS])).join('');
     return {
       vehicleId: nextId(random),
       customerId: customer?.id ?? '',
       customerName: customer?.name ?? '',
-      registration: `${letters.slice(0, 2)}${10 + index}${letters}`,
+      registration: `${letters(2)}${10 + index}${letters(3)}`,
       model: random.pick(MODELS),
       odometerKm: random.between(38_000, 214_000),
     };
@@ -66,26 +66,28 @@ export async function writePeople(tx: Tx, random: Random, { staff, now }: { staf
     })),
   });
   await tx.vehicleFact.createMany({
-    data: cars.slice(0, 40).flatMap(({ vehicleId, model }) => [
-      {
-        vehicleId,
-        key: 'capacity',
-        figure: model.engine.capacityL,
-        unit: 'L',
-        source: 'vehicle maker’s manual, demo',
-        enteredById: staff.techId,
-        enteredAt: now,
-      },
-      {
-        vehicleId,
-        key: 'cap',
-        figure: model.engine.capKPa,
-        unit: 'kPa',
-        source: 'printed on the cap',
-        enteredById: staff.techId,
-        enteredAt: now,
-      },
-    ]),
+    data: cars
+      .filter((_, index) => index % 9 !== 4)
+      .flatMap(({ vehicleId, model }) => [
+        {
+          vehicleId,
+          key: 'capacity',
+          figure: model.engine.capacityL,
+          unit: 'L',
+          source: 'vehicle maker’s manual, demo',
+          enteredById: staff.techId,
+          enteredAt: now,
+        },
+        {
+          vehicleId,
+          key: 'cap',
+          figure: model.engine.capKPa,
+          unit: 'kPa',
+          source: 'printed on the cap',
+          enteredById: staff.techId,
+          enteredAt: now,
+        },
+      ]),
   });
   return cars;
 }

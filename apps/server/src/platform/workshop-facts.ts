@@ -32,6 +32,7 @@ export interface Workshop {
   returnLeadDays: number;
   fillToleranceMl: number;
   topUpToleranceMl: number;
+  version: number;
 }
 
 type WorkshopRow = NonNullable<Awaited<ReturnType<Database['workshop']['findUnique']>>>;

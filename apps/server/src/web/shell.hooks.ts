@@ -28,7 +28,14 @@ function shellFor(request: FastifyRequest, csrfSecret: string, isDemo: boolean):
   const notice = flashFor(request)?.notice;
   return {
     ...shell,
-    plan: { rooms, who: staff.displayName, here, home: homeOf(staff.role), signOut: urls.signOut },
+    plan: {
+      rooms,
+      who: staff.displayName,
+      place: isDemo ? 'demo workshop' : undefined,
+      here,
+      home: homeOf(staff.role),
+      signOut: urls.signOut,
+    },
     ...(notice === undefined ? {} : { flash: { kind: 'done', text: notice } }),
   };
 }

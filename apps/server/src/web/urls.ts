@@ -55,4 +55,8 @@ export const urls = {
   invoice: (id: string) => `/till/invoices/${id}`,
   invoicePdf: (id: string) => `/till/invoices/${id}/document.pdf`,
   office: '/office',
+  workshop: '/office/workshop',
+  people: '/office/people',
+  openAccount: (id: string) => `/office/people/${id}/open`,
+  closeAccount: (id: string) => `/office/people/${id}/close`,
 } as const;

@@ -7,6 +7,7 @@ import { urls } from '../../web/urls.ts';
 import type { EditedLine } from './draft-edits.ts';
 import type { Draft } from './drafts.service.ts';
 import { labourHours } from './job-work.ts';
+import { withoutZeros } from './print.presenter.ts';
 
 export interface DraftView {
   title: string;
@@ -78,7 +79,7 @@ export function presentDraft(
     customer: facts.customer.name,
     lines: lines.map((line, index) => ({
       what: [line.name, line.itemNumber].filter((part) => part !== undefined).join(', '),
-      quantity: `${line.quantity} ${unitShort(line.unit)}`.trim(),
+      quantity: `${withoutZeros(line.quantity)} ${unitShort(line.unit)}`.trim(),
       price: line.unitPrice,
       vat: line.vatRate === null ? '–' : `${line.vatRate} %`,
       net: amountText(totals.lines[index]?.net ?? '0'),

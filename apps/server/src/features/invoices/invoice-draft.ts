@@ -2,6 +2,8 @@ import { DEBT_WORDS, stepsOf } from '#libs/checklist';
 import type { InvoiceDraft, InvoiceParty, JobOnDocument, PaymentMeans } from '#libs/invoicing';
 import type { Workshop } from '../../platform/workshop-facts.ts';
 import type { Draft } from './drafts.service.ts';
+import { temperatureText } from '../../web/figures.ts';
+import { workWords } from './job-work.ts';
 import type { BillFacts } from './job-bill.repository.ts';
 
 const DAY_MS = 86_400_000;
@@ -49,7 +51,7 @@ function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobO
         ]),
     ...(numbers['strengthFreezingC'] === undefined
       ? []
-      : [`Mixed coolant read after the run: protects to ${numbers['strengthFreezingC'].value} °C.`]),
+      : [`Mixed coolant read after the run: protects to ${temperatureText(numbers['strengthFreezingC'].value)}.`]),
     ...(choices['diagnosis'] === undefined ? [] : [`Found: ${optionWords(card, 'diagnosis', choices['diagnosis'].choice)}.`]),
   ];
   const isProven = card.holds.proof?.state === 'passed';
@@ -76,7 +78,7 @@ function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobO
       ...(facts.vehicle.vin === null ? {} : { vin: facts.vehicle.vin }),
       ...(facts.job.odometerKm === null ? {} : { odometer: { value: String(facts.job.odometerKm), unit: 'km' as const } }),
     },
-    workDone: [facts.templateName],
+    workDone: [`${workWords(card)}.`],
     found: isProven ? [...found, 'Run hot: both heater hoses hot, radiator side from cold to hot, no leak.'] : found,
     advice: [],
     nextDue: [],

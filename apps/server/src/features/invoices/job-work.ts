@@ -25,6 +25,11 @@ function packagesOf({ packages }: BillFacts): WorkPackage[] {
   });
 }
 
+/** What was done, in the template's own words. @example workWords(card) // 'Thermostat renewed, coolant part drained and made up again' */
+export function workWords({ template }: CardState): string {
+  return template.about.split('. ')[0]?.replace(/\.$/, '') ?? template.name;
+}
+
 const UNSAID = 'unsaid';
 
 /** What the job has to show for itself, as the invoicing library bills it. Everything belongs to the last package said yes to. */
@@ -44,7 +49,7 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
       {
         packageId,
         ...tax,
-        words: `Labour: ${facts.templateName.toLowerCase()}`,
+        words: workWords(card),
         charge: { kind: 'hours', hours, ratePerHour: rates.labourRate },
       },
     ],

@@ -41,6 +41,9 @@ function placeOf({ lines, postcode, city }: { lines: readonly string[]; postcode
   return given([...lines, [postcode, city].filter(isGiven).join(' ')]);
 }
 
+/** @example withoutZeros('4.100') // '4.1' */
+export const withoutZeros = (figure: DecimalString): string => (figure.includes('.') ? figure.replace(/\.?0+$/, '') : figure);
+
 /** Two decimals, or as many more as a unit price has. */
 function price(value: DecimalString): string {
   const decimals = value.split('.')[1]?.length ?? 0;
@@ -70,7 +73,9 @@ export function presentPrint(document: InvoiceDocument, isDemo: boolean): PrintV
     vehicle: given([
       given([vehicle?.makeAndModel, vehicle?.registration]).join(', '),
       vehicle?.vin === undefined ? undefined : `VIN ${vehicle.vin}`,
-      vehicle?.odometer === undefined ? undefined : `${vehicle.odometer.value} ${vehicle.odometer.unit}`,
+      vehicle?.odometer === undefined
+        ? undefined
+        : `${Number(vehicle.odometer.value).toLocaleString('en-GB').replaceAll(',', '\u202f')} ${vehicle.odometer.unit}`,
     ]),
     supplied: day(document.supplyDate),
     issued: day(document.issueDate),
@@ -79,7 +84,7 @@ export function presentPrint(document: InvoiceDocument, isDemo: boolean): PrintV
     currency: document.currency,
     lines: document.lines.map((line) => ({
       what: given([line.name, line.itemNumber, line.description]).join(', '),
-      quantity: given([line.quantity, unitShort(line.unit)]).join(' '),
+      quantity: given([withoutZeros(line.quantity), unitShort(line.unit)]).join(' '),
       price: price(line.unitPrice),
       vat: line.vatRate === null ? '–' : `${line.vatRate} %`,
       net: price(line.net),

@@ -15,3 +15,13 @@ export const tooManyTries = (minutes: number): DomainError =>
 /** Somebody already owns this workshop. */
 export const alreadyOwned = (): DomainError =>
   new DomainError('conflict', 'already-owned', 'This workshop has its owner already. Sign in, or ask the owner for an account.');
+
+/** Somebody types that at the door already. */
+export const nameTaken = (name: string): DomainError =>
+  new DomainError('conflict', 'name-taken', `${name} is taken.`, {
+    errors: [{ field: 'name', message: `Somebody here types ${name} already: choose another.` }],
+  });
+
+/** Nobody closes their own account. */
+export const lastOwner = (): DomainError =>
+  new DomainError('impossible', 'own-account', 'You can’t close your own account: another owner can.');

@@ -2,13 +2,15 @@ import { Module } from '@nestjs/common';
 import { DoorController } from './door.controller.ts';
 import { FirstOwnerController } from './first-owner.controller.ts';
 import { FirstOwnerService } from './first-owner.service.ts';
+import { PeopleController } from './people.controller.ts';
+import { PeopleService } from './people.service.ts';
 import { KeptController } from './kept.controller.ts';
 import { SessionApiController } from './session-api.controller.ts';
 import { SignInService } from './sign-in.service.ts';
 import { StaffRepository } from './staff.repository.ts';
 
 @Module({
-  controllers: [DoorController, FirstOwnerController, KeptController, SessionApiController],
-  providers: [SignInService, FirstOwnerService, StaffRepository],
+  controllers: [DoorController, FirstOwnerController, KeptController, PeopleController, SessionApiController],
+  providers: [SignInService, FirstOwnerService, PeopleService, StaffRepository],
 })
 export class StaffModule {}

@@ -54,4 +54,9 @@ export class StaffRepository {
   async create(tx: Tx, member: { name: string; displayName: string; role: Role; secretHash: string }): Promise<string> {
     return (await tx.staff.create({ data: member, select: { id: true } })).id;
   }
+
+  async setActive(tx: Tx, id: string, isActive: boolean): Promise<void> {
+    await tx.staff.updateMany({ where: { id }, data: { isActive, version: { increment: 1 } } });
+    if (!isActive) await tx.session.deleteMany({ where: { staffId: id } });
+  }
 }
