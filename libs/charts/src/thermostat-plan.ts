@@ -80,7 +80,8 @@ const bleedMark = (
           pen.rect({ x: at[0] - half, y: at[1] - half, width: half * 2, height: half * 2 }, { fill: 'sheet', ...BOXES[mark] }),
         );
   if (device === 'none') return box;
-  if (device === null) return pen.part('bleed', box + pen.circle(at, 2.2 * mm, { stroke: 'edge', width: 1.6, dash: 'fine' }));
+  if (device === null)
+    return pen.part('bleed', box + pen.circle(at, 2.2 * mm, { stroke: mark === 'next' ? 'on-lamp' : 'edge', width: 1.6, dash: 'fine' }));
   const hole = pen.circle(at, 2 * mm, METAL);
   return pen.part('bleed', box + hole + (device === 'jiggle-pin' ? pen.circle(at, 1 * mm, { fill: 'ink' }) : ''));
 };
@@ -93,7 +94,7 @@ const caption = (
   if (mark === undefined) return pen.text(fitText(words, { ...type, maxWidthPx: widthPx }), { ...type, x: 0, y, tone: 'ink2' });
   const sign =
     mark === 'next'
-      ? pen.rect({ x: 0, y: y - 11, width: 13, height: 13 }, { fill: 'lamp', stroke: 'on-lamp' })
+      ? pen.circle([7, y - 4.5], 6.5, { fill: 'lamp', stroke: 'on-lamp', dash: 'fine' })
       : peg(pen, mark, { centre: [7, y - 4.5], radiusPx: 6.5 });
   return sign + pen.text(fitText(`${words}, ${MARK_WORDS[mark]}`, { ...type, maxWidthPx: widthPx - 20 }), { ...type, x: 20, y });
 };

@@ -39,7 +39,7 @@ export interface Vessel {
   readonly isExample: boolean;
 }
 
-export const VESSEL = { scalePx: 40, bodyPx: 84, heightPx: 272, headPx: 34 } as const;
+const VESSEL = { scalePx: 40, bodyPx: 84, heightPx: 272, headPx: 34 } as const;
 
 const LINE_PX = 17;
 const LABEL_PX = 24;

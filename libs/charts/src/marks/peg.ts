@@ -11,7 +11,7 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
 };
 
 /** The ink that repeats a verdict. */
-export const VERDICT_TONES: Readonly<Record<Verdict, Tone>> = { fits: 'fits', 'does-not': 'no', unsure: 'unsure', 'not-read': 'ink2' };
+const VERDICT_TONES: Readonly<Record<Verdict, Tone>> = { fits: 'fits', 'does-not': 'no', unsure: 'unsure', 'not-read': 'ink2' };
 
 /**
  * Draws the verdict mark: a round peg in its hole fits, a square one does not, half a peg is unsure, an empty broken hole is not read.

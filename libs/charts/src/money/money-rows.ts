@@ -13,7 +13,7 @@ const BAR_STEP_PX = 22;
 const ROW_GAP_PX = 10;
 
 /** One bar lying to the right. */
-export interface LyingBar {
+interface LyingBar {
   readonly name: 'recovered' | 'lost' | 'out' | 'late';
   readonly value: MoneyAmount;
 }

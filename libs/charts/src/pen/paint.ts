@@ -2,7 +2,7 @@ import { type Palette } from '../drawing.ts';
 import { LINE_WIDTHS, TONES, type LineWidth, type Tone } from './tones.ts';
 
 /** Solid is known; broken is assumed; the chain line is a limit. */
-export type Dash = 'assumed' | 'fine' | 'limit';
+type Dash = 'assumed' | 'fine' | 'limit';
 
 const DASHES: Readonly<Record<Dash, string>> = { assumed: '7 5', fine: '3.4 2.9', limit: '14 4 3 4' };
 

@@ -33,13 +33,13 @@ const plateSize = (text: string, mark: FeatureMark | undefined): { width: number
 };
 
 /** The box of a dimension's figure, its middle at a point. */
-export function figureBox({ text, mark, x, y }: Figure): Box {
+function figureBox({ text, mark, x, y }: Figure): Box {
   const { width, height } = plateSize(text, mark);
   return { x: x - width / 2, y: y - height / 2, width, height };
 }
 
 /** A dimension's figure on a plate: plain, or with the mark and word of what is pointed out. */
-export function dimensionFigure(pen: Pen, figure: Figure): string {
+function dimensionFigure(pen: Pen, figure: Figure): string {
   const { text, mark, x, y } = figure;
   const box = figureBox(figure);
   if (mark === undefined) {
