@@ -3,7 +3,7 @@ import { textWidth, type TypeSpec } from './text-width.ts';
 /**
  * Shortens a text to a width, ending in an ellipsis when something was cut; the data table keeps the whole.
  *
- * @example fitText('Halfmoon Factors', { sizePx: 14, maxWidthPx: 60 }); // 'Halfmoo…'
+ * @example fitText('Halfmoon Factors', { sizePx: 14, maxWidthPx: 60 }); // 'Halfmo…'
  */
 export function fitText(text: string, { maxWidthPx, ...type }: TypeSpec & { readonly maxWidthPx: number }): string {
   if (textWidth(text, type) <= maxWidthPx) return text;

@@ -30,7 +30,7 @@ const glyphMilli = (glyph: string, table: GlyphWidths): number => {
  * How wide a text will be, in px, without a browser: needed to place labels on the server.
  * Kerning is left out, so the answer errs to the wide side.
  *
- * @example textWidth('°C', { sizePx: 100 }); // 97.1
+ * @example textWidth('°C', { sizePx: 100 }); // 96.4
  */
 export function textWidth(text: string, type: TypeSpec): number {
   const table = tableFor(type);

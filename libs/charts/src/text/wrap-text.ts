@@ -14,7 +14,7 @@ const NO_BREAK = '\u00A0';
 /**
  * Breaks a text into lines that fit a width; a word too long for a line is shortened.
  *
- * @example wrapText('boils once the cap is off', { sizePx: 15, maxWidthPx: 100 }); // ['boils once', 'the cap is off']
+ * @example wrapText('boils once the cap is off', { sizePx: 15, maxWidthPx: 100 }); // ['boils once the', 'cap is off']
  */
 export function wrapText(text: string, { maxWidthPx, maxLines = 3, ...type }: WrapSpec): string[] {
   const lines: string[] = [];
