@@ -6,6 +6,7 @@ import { demoWorkshop } from './demo-workshop.ts';
 import { writeAccounts } from './write/accounts.ts';
 import { writeBookings } from './write/bookings.ts';
 import { type DemoVariant, writeCatalogue } from './write/catalogue.ts';
+import { writeCollections } from './write/collections.ts';
 import { writeFitment } from './write/fitment.ts';
 import { writeInvoice } from './write/invoices.ts';
 import { writeJob, type WrittenJob, writeYes } from './write/jobs.ts';
@@ -71,6 +72,7 @@ async function furnish(tx: Tx, now: Date): Promise<{ customers: number; vehicles
   for (const [key, last] of serials) await tx.invoiceSeries.update({ where: { key }, data: { nextNumber: last + 1 } });
   await writeBookings(tx, plans, now);
   await writeAccounts(tx, written);
+  await writeCollections(tx, { staff, now });
   return { customers: customers.size, vehicles: cars.length, jobs: plans.length };
 }
 
