@@ -1,0 +1,43 @@
+import { Injectable } from '@nestjs/common';
+import type { Glycol, ProductLabel } from '#libs/coolant';
+import { PrismaService } from '../../platform/database.ts';
+
+/** Coolant on the shelf, as its label tells. */
+export interface ShelfProduct {
+  id: string;
+  name: string;
+  glycol: Glycol;
+  technology: string;
+  approval: string;
+  isReadyMixed: boolean;
+  label: ProductLabel | null;
+  minimumPercent: number;
+  maximumPercent: number;
+}
+
+@Injectable()
+export class ProductsRepository {
+  constructor(private readonly prisma: PrismaService) {}
+
+  async onTheShelf(): Promise<ShelfProduct[]> {
+    const rows = await this.prisma.db.coolantProduct.findMany({ where: { isActive: true }, orderBy: { name: 'asc' } });
+    return rows.map((row) => ({
+      id: row.id,
+      name: row.name,
+      glycol: row.glycol === 'propylene' ? 'propylene' : 'ethylene',
+      technology: row.technology,
+      approval: row.approval,
+      isReadyMixed: row.isReadyMixed,
+      label:
+        row.labelProduct === null || row.labelWater === null || row.labelFreezesC === null
+          ? null
+          : {
+              partsProduct: row.labelProduct.toNumber(),
+              partsWater: row.labelWater.toNumber(),
+              freezingPointC: row.labelFreezesC.toNumber(),
+            },
+      minimumPercent: row.minProductPct.toNumber(),
+      maximumPercent: row.maxProductPct.toNumber(),
+    }));
+  }
+}

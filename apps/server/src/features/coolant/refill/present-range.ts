@@ -1,0 +1,119 @@
+import { rangeBar, type RangeBarData, type RangeMark } from '#libs/charts';
+import { shownProtection } from '#libs/coolant';
+import { formatFigure, shownTemperature, type UnitPreference } from '#libs/units';
+import type { BenchContext } from '../bench-context.ts';
+import { drawn, type DrawnView } from '../drawn.ts';
+import type { ReadForm } from '../form/bench-field.ts';
+import { saidFigure } from '../units/measure.ts';
+import type { RefillAnswer } from './reckon-refill.ts';
+
+export interface RangeView {
+  readonly title: string;
+  readonly drawing: DrawnView;
+}
+
+type Ready = Extract<RefillAnswer, { kind: 'ready' }>;
+
+const WIDTHS = { wide: 336, narrow: 318 };
+
+/** Rounded down: nobody counts on a degree that isn't there. */
+const shownBoiling = (tempC: number, units: UnitPreference): string =>
+  formatFigure(Math.floor(shownTemperature(tempC, units.temperature) + 1e-9), 0);
+
+/** The bar is ruled in °C; where a person reads °F the figure stands in the note. */
+const note = (words: string, figure: string, units: UnitPreference): string =>
+  units.temperature === '°C' ? words : `${figure} °F: ${words}`;
+
+function marks({ recipe, boils, boilsOpen }: Ready, form: ReadForm, { workshop, units }: BenchContext): RangeBarData {
+  const poured = recipe.roundedJugs ?? recipe;
+  const freezesC = poured.resultFreezingPointC;
+  const isAtLeast = recipe.warnings.some(({ code }) => code === 'at-least');
+  const shownC = formatFigure(shownProtection(freezesC, { unit: '°C' }), 0);
+  const shownOwn = formatFigure(shownProtection(freezesC, { unit: units.temperature }), 0);
+  const asked = saidFigure(recipe.targetFreezingPointC, 'temperature', units);
+  const boilsC = (boils ?? boilsOpen).boilingPointC;
+  const { hottest } = form.figures;
+  const own = (tempC: number): string => formatFigure(shownTemperature(tempC, units.temperature), 0);
+  const site = workshop.city || workshop.name;
+  const thermostat: RangeMark | undefined =
+    hottest === undefined
+      ? undefined
+      : {
+          tempC: hottest,
+          knownBy: form.states['hottest'] === 'assumed' ? 'assumed' : 'measured',
+          note: note(`hottest coolant, ${saidFigure(boilsC - hottest, 'difference', units)} in hand`, own(hottest), units),
+        };
+  return {
+    freezes: {
+      tempC: freezesC,
+      figure: isAtLeast ? `at least ${shownC}` : shownC,
+      knownBy: 'computed',
+      note: note(`freezes, asked for ${asked}`, shownOwn, units),
+    },
+    boils: {
+      tempC: boilsC,
+      figure: shownBoiling(boilsC, { ...units, temperature: '°C' }),
+      knownBy: boils ? 'computed' : 'assumed',
+      note: note(
+        boils ? `boils, cap ${saidFigure(boils.capGaugeKPa, 'pressure', units)}` : 'boils, cap not known',
+        shownBoiling(boilsC, units),
+        units,
+      ),
+    },
+    ...(boils
+      ? {
+          boilsOpen: {
+            tempC: boilsOpen.boilingPointC,
+            figure: shownBoiling(boilsOpen.boilingPointC, { ...units, temperature: '°C' }),
+            knownBy: 'computed' as const,
+            note: note('boils once the cap is off', shownBoiling(boilsOpen.boilingPointC, units), units),
+          },
+        }
+      : {}),
+    coldest: {
+      tempC: workshop.coldestAirC,
+      knownBy: 'assumed',
+      note: note(`coldest air, set for ${site}`, own(workshop.coldestAirC), units),
+    },
+    hottest: {
+      tempC: workshop.hottestAirC,
+      knownBy: 'assumed',
+      note: note(`hottest air, set for ${site}`, own(workshop.hottestAirC), units),
+    },
+    ...(thermostat ? { thermostat } : {}),
+  };
+}
+
+/** From freezing to boiling, with the site's coldest and hottest on it. */
+export function presentRange(answer: Ready, form: ReadForm, context: BenchContext): RangeView {
+  const { units } = context;
+  const poured = answer.recipe.roundedJugs ?? answer.recipe;
+  const freezes = formatFigure(shownProtection(poured.resultFreezingPointC, { unit: units.temperature }), 0);
+  const boils = shownBoiling((answer.boils ?? answer.boilsOpen).boilingPointC, units);
+  const data = marks(answer, form, context);
+  return {
+    title: `Holds from ${freezes} to ${boils} ${units.temperature}`,
+    drawing: drawn('range', WIDTHS, (options) => rangeBar(data, options)),
+  };
+}
+
+/** The dashed example while nothing can be told. */
+export function exampleRange({ workshop, units }: BenchContext): RangeView {
+  const site = workshop.city || workshop.name;
+  const own = (tempC: number): string => formatFigure(shownTemperature(tempC, units.temperature), 0);
+  const data: RangeBarData = {
+    freezes: null,
+    boils: null,
+    coldest: {
+      tempC: workshop.coldestAirC,
+      knownBy: 'assumed',
+      note: note(`coldest air, set for ${site}`, own(workshop.coldestAirC), units),
+    },
+    hottest: {
+      tempC: workshop.hottestAirC,
+      knownBy: 'assumed',
+      note: note(`hottest air, set for ${site}`, own(workshop.hottestAirC), units),
+    },
+  };
+  return { title: 'Holds from … to …', drawing: drawn('range', WIDTHS, (options) => rangeBar(data, options)) };
+}

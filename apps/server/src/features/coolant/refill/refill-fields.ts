@@ -1,0 +1,90 @@
+import type { BenchContext } from '../bench-context.ts';
+import type { BenchField, Standing } from '../form/bench-field.ts';
+import type { FieldGroup } from '../form/field-group.ts';
+import { glycolField } from '../form/glycol-field.ts';
+import { boilingFields } from './boiling-fields.ts';
+import { productFields } from './product-fields.ts';
+import { aimFields, staysFields } from './strength-fields.ts';
+
+/** What is known of a job's car, by field: it stands where nobody types anything else. */
+export interface KnownFigures {
+  readonly figures: Readonly<Record<string, Standing<number> | undefined>>;
+  readonly choices: Readonly<Record<string, Standing<string> | undefined>>;
+}
+
+export const NOTHING_KNOWN: KnownFigures = { figures: {}, choices: {} };
+
+const VOLUME = { kind: 'figure', quantity: 'volume', least: 0, most: 500 } as const;
+
+function volumeFields({ figures, choices }: KnownFigures): readonly BenchField[] {
+  const { holds, missing, out, kept } = figures;
+  const none: Standing<number> = { value: 0, how: 'assumed', said: 'Assumed: the level was at the mark.' };
+  return [
+    glycolField(choices['glycol']),
+    { ...VOLUME, name: 'holds', label: 'System holds', holds: 'A system holds', least: 0.1, ...(holds ? { standing: holds } : {}) },
+    {
+      kind: 'choice',
+      name: 'kind',
+      label: 'That figure is',
+      options: [
+        { value: 'dry-fill', label: 'The dry system' },
+        { value: 'service-refill', label: 'The usual refill' },
+      ],
+      standing: choices['kind'] ?? { value: 'dry-fill', how: 'assumed', said: 'Assumed: the handbook says which.' },
+    },
+    { ...VOLUME, name: 'missing', label: 'Missing on arrival', holds: 'What was missing lies between', standing: missing ?? none },
+    {
+      ...VOLUME,
+      name: 'out',
+      label: 'Measured out',
+      holds: 'What came out lies between',
+      isOptional: true,
+      hint: 'Empty: the system is dry, nothing stays in.',
+      ...(out ? { standing: out } : {}),
+    },
+    {
+      ...VOLUME,
+      name: 'kept',
+      label: 'Of it goes back in',
+      holds: 'What goes back in lies between',
+      standing: kept ?? { value: 0, how: 'assumed', said: 'Assumed: none of it was kept.' },
+    },
+  ];
+}
+
+function jugFields({ workshop }: BenchContext): readonly BenchField[] {
+  const said = 'As set for the workshop.';
+  return [
+    {
+      ...VOLUME,
+      name: 'jug',
+      label: 'Jug holds',
+      holds: 'A jug holds',
+      least: 0.1,
+      most: 50,
+      standing: { value: workshop.jugMl / 1000, how: 'assumed', said },
+    },
+    {
+      kind: 'figure',
+      quantity: 'mark',
+      name: 'mark',
+      label: 'Marks every',
+      holds: 'Marks lie apart by',
+      least: 1,
+      most: 5000,
+      standing: { value: workshop.jugMarkMl, how: 'assumed', said },
+    },
+  ];
+}
+
+/** The whole form: what is asked of every refill open, what the settings answer folded. */
+export function refillGroups(context: BenchContext, known: KnownFigures): readonly FieldGroup[] {
+  return [
+    { title: '', isFolded: false, fields: volumeFields(known) },
+    { title: 'What stays in', isFolded: false, fields: staysFields(known) },
+    { title: 'What is poured in', isFolded: false, fields: productFields(context, known) },
+    { title: 'What it shall stand', isFolded: false, fields: aimFields(context) },
+    { title: 'Jug', isFolded: true, fields: jugFields(context) },
+    { title: 'Cap, height and heat', isFolded: true, fields: boilingFields(context, known.figures) },
+  ];
+}
