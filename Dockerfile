@@ -15,6 +15,7 @@ WORKDIR /app
 COPY --from=build /app/package.json ./
 COPY --from=build /app/node_modules ./node_modules
 COPY --from=build /app/prisma ./prisma
+COPY --from=build /app/apps/launch/browser.mjs ./apps/launch/
 COPY --from=build /app/dist ./dist
 USER node
 ENV NODE_ENV=production DATA_DIR=/data RUNWARM_BROWSER=/usr/bin/chromium-headless-shell
