@@ -1,4 +1,4 @@
-import type { Step } from '#libs/checklist';
+import { canDo, type Step } from '#libs/checklist';
 import { urls } from '../../../web/urls.ts';
 import { fieldPart, idErrors, pageOf } from './card-form.ts';
 import type { CardPage, FoldView, PartView } from './card-view.types.ts';
@@ -13,8 +13,17 @@ interface FactSpec {
   isMissing: boolean;
 }
 
-/** Figures of the car that can be typed in where the step needs them, each with its source. */
-export function factFolds(page: CardPage, step: Step): FoldView[] {
+/** Figures of the car that the step needs and nobody has stated: typed in here, each with its source. */
+export function missingFacts(page: CardPage, step: Step): FoldView[] {
+  return factFolds(page, step).filter(({ isMissing }) => isMissing);
+}
+
+/** A capacity that differs stands beside the one that is known. */
+export function otherFacts(page: CardPage, step: Step): FoldView[] {
+  return factFolds(page, step).filter(({ isMissing }) => !isMissing);
+}
+
+function factFolds(page: CardPage, step: Step): (FoldView & { isMissing: boolean })[] {
   const wanted = step.figures ?? [];
   const needsCapacity = wanted.some((name) => name === 'capacity' || name === 'tray' || name === 'drainVolume' || name === 'recipe');
   const { recipe, capacityL, fill } = page.figures;
@@ -83,11 +92,13 @@ function strengthForm(page: CardPage): FactSpec {
   };
 }
 
-function fold(page: CardPage, step: Step, { name, key, summary, parts, button, isMissing }: FactSpec): FoldView {
+function fold(page: CardPage, step: Step, { name, key, summary, parts, button, isMissing }: FactSpec): FoldView & { isMissing: boolean } {
   const errors = idErrors(page, name);
   return {
     summary,
-    isOpen: isMissing || errors.length > 0,
+    isMissing,
+    // Where it is poured, the figure is wanted now; elsewhere it stands ready behind its words.
+    isOpen: (isMissing && step.evidence.kind === 'jugs' && canDo(page.state, step.key).can) || errors.length > 0,
     form: {
       name,
       action: urls.cardFacts(page.row.id),

@@ -31,12 +31,13 @@ const LIGHTS = [
 export function presentCard(page: CardPage, light: string): CardView {
   const { row, state, step } = page;
   const stepState = step ? state.steps[step.key] : undefined;
+  const work = step && stepState ? presentWork(page, step, stepState) : nothingLeft(page);
   return {
     title: `${step?.title ?? 'Job card'}, ${row.vehicle.registration}`,
     scripts: ['card.js'],
     head: presentHead(page),
     phases: presentPhases(page),
-    work: step && stepState ? presentWork(page, step, stepState) : nothingLeft(page),
+    work,
     justDone: justDone(page),
     differences: state.differences.filter(({ settled }) => settled === null).map((one) => presentDifference(page, one)),
     waits: state.waits.map((wait) => ({
@@ -52,7 +53,7 @@ export function presentCard(page: CardPage, light: string): CardView {
               buttons: [{ label: 'Over', look: '' }],
             }),
     })),
-    checks: state.checks.map((text) => namePeople(text, page.names)),
+    checks: state.checks.filter((text) => !work.warnings.includes(text)).map((text) => namePeople(text, page.names)),
     errors: errorsOf(page),
     sent: { state: 'saved', bold: 'All saved', text: sentText(page) },
     lights: { action: urls.light, choices: LIGHTS.map(([value, label]) => ({ value, label, current: value === light })) },

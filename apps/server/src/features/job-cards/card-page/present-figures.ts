@@ -3,7 +3,7 @@ import { compareStrength, shownProtection } from '#libs/coolant';
 import { formatFigure, formatTemperature } from '#libs/units';
 import { dateText } from '../../../web/dates.ts';
 import type { StatedFact } from '../card-figures.repository.ts';
-import type { MissingFigure } from '../card-figures/refill-recipe.ts';
+import type { MissingFigure, RefillRecipe } from '../card-figures/refill-recipe.ts';
 import type { CardPage, FigureView } from './card-view.types.ts';
 import { plain } from './evidence-words.ts';
 
@@ -51,10 +51,11 @@ function capacity({ figures, names, timeZone }: CardPage): FiguresView {
       .filter((text) => text !== '')
       .join(', ');
   const differing = others.filter(({ figure }) => figure !== newest.figure);
-  return {
-    figures: [{ value: plain(newest.figure), unit: 'L', how: 'known', word: 'system holds', said: said(newest), small: true }],
-    notes: differing.map((fact) => `Also stated: ${plain(fact.figure ?? 0)} L, ${said(fact)}. The newest is reckoned with.`),
-  };
+  const notes = [
+    `The system holds ${plain(newest.figure)} L: ${said(newest)}.`,
+    ...differing.map((fact) => `Also stated: ${plain(fact.figure ?? 0)} L, ${said(fact)}. The newest is reckoned with.`),
+  ];
+  return { figures: [], notes };
 }
 
 function drainVolume({ figures }: CardPage, step: Step): FiguresView {
@@ -82,6 +83,7 @@ function recipe(page: CardPage, step: Step): FiguresView {
     return { figures: [], notes: [`For the recipe of this car say first: ${found.missing.map((name) => ASKS[name]).join('; ')}.`] };
   }
   const { additiveL, waterL, resultFreezingPointC } = found.recipe;
+  if (step.evidence.kind === 'jugs' && step.evidence.fill !== 'first-fill') return { figures: [], notes: [sameMixture(found)] };
   const litres = (value: number): string => formatFigure(value, 2);
   const freezes = formatFigure(shownProtection(resultFreezingPointC, { unit: '°C' }), 0);
   const amounts: FigureView[] = [
@@ -111,6 +113,12 @@ function recipe(page: CardPage, step: Step): FiguresView {
   return { figures: amounts, notes: step.key === 'strength' ? compared(page) : approval };
 }
 
+/** Topped up with the mixture of the first fill. */
+function sameMixture({ recipe: { additiveL, waterL } }: Extract<RefillRecipe, { kind: 'ready' }>): string {
+  const share = (100 * additiveL) / (additiveL + waterL);
+  return `Top up with the mixture of the first fill: in 100 mL ${formatFigure(share, 0)} mL of product and ${formatFigure(100 - share, 0)} mL of water.`;
+}
+
 /** The reading after the run beside the computed strength. */
 function compared({ state, figures }: CardPage): string[] {
   const read = state.facts.numbers['strengthFreezingC'];
@@ -123,7 +131,7 @@ function compared({ state, figures }: CardPage): string[] {
   return found.ok ? [`Read ${formatTemperature(read.value, { unit: '°C', decimals: 1 })}. ${found.text}`] : [found.problem.message];
 }
 
-function tolerance({ figures }: CardPage): FiguresView {
+function tolerance({ figures, state }: CardPage): FiguresView {
   const { account, fillToleranceMl, topUpToleranceMl } = figures;
   const settings = `Tolerances here: ${fillToleranceMl} mL for the fill, ${topUpToleranceMl} mL next morning; “about” widens them.`;
   if (!account || account.shortfall === 'not-yet') return { figures: [], notes: [settings] };
@@ -131,7 +139,8 @@ function tolerance({ figures }: CardPage): FiguresView {
   const said = `tolerance ${formatFigure(account.shortfallToleranceL, 2)} L`;
   return {
     figures: [{ value: inL, how: 'computed', word: 'went in', said, small: true }],
-    notes: account.warnings.map(({ text }) => text),
+    // While it is still being poured, what is short is only what is to come.
+    notes: state.steps['first-fill']?.state === 'done' ? account.warnings.map(({ text }) => text) : [],
   };
 }
 

@@ -10,17 +10,20 @@ const FINISHED: ReadonlySet<StepState['state']> = new Set(['done', 'passed', 'pa
 
 /** The pipe at the left: phases with their steps; those that are finished are folded. */
 export function presentPhases(page: CardPage): PhaseView[] {
-  return page.state.template.phases.map((phase) => presentPhase(page, phase));
+  const { phases } = page.state.template;
+  const here = phases.findIndex(({ steps }) => steps.some(({ key }) => key === page.step?.key));
+  return phases.map((phase, index) => presentPhase(page, phase, index - here));
 }
 
-function presentPhase(page: CardPage, phase: Phase): PhaseView {
+/** `ahead`: how far the phase lies before (negative) or behind the one that is worked on. */
+function presentPhase(page: CardPage, phase: Phase, ahead: number): PhaseView {
   const states = phase.steps.flatMap(({ key }) => page.state.steps[key] ?? []);
   const finished = states.filter(({ state }) => FINISHED.has(state)).length;
-  const isHere = phase.steps.some(({ key }) => key === page.step?.key);
+  const needed = phase.steps.filter(({ key, optional }) => optional !== true && !FINISHED.has(page.state.steps[key]?.state ?? 'open'));
   return {
     title: phase.title,
     summary: finished === phase.steps.length ? `all ${finished} done` : `${finished} of ${phase.steps.length} done`,
-    isOpen: isHere || finished < phase.steps.length,
+    isOpen: ahead === 0 || needed.length > 0 || (ahead > 0 && finished < phase.steps.length),
     steps: phase.steps.flatMap((step) => {
       const state = page.state.steps[step.key];
       return state ? [presentStep(page, step, state)] : [];

@@ -44,5 +44,5 @@ export function entryDoubts({ figures }: CardPage, { value }: StepState): string
   if (value?.kind !== 'torque') return [];
   const { setAt, unit } = value.entry;
   const usedBefore = figures.earlierTorques.some((one) => one.unit === unit && plain(one.setAt) === plain(setAt));
-  return torqueWarnings(value.entry, { usedBefore }).map((text) => `Check the entry. ${text}`);
+  return [...torqueWarnings(value.entry, { usedBefore })];
 }

@@ -7,7 +7,7 @@ import type { ButtonView, CardPage, FormView, ReadingView, WorkView } from './ca
 import { coldVerdict } from './cold-verdict.ts';
 import { evidenceParts } from './evidence-parts.ts';
 import { plain } from './evidence-words.ts';
-import { factFolds } from './fact-forms.ts';
+import { missingFacts, otherFacts } from './fact-forms.ts';
 import { presentFigures } from './present-figures.ts';
 import { presentFolds } from './present-folds.ts';
 import { presentJugs } from './present-jugs.ts';
@@ -32,15 +32,15 @@ export function presentWork(page: CardPage, step: Step, state: StepState): WorkV
     figures,
     figureNotes: notes,
     warnings: entryDoubts(page, state),
-    facts: factFolds(page, step),
+    facts: missingFacts(page, step),
     chart: step.evidence.kind === 'cold-reading' ? rule(state) : null,
     reading,
     jugs: isToDo ? presentJugs(page, step, state) : null,
-    clock: clockOf(page, step),
+    clock: isToDo ? clockOf(page, step) : null,
     links: step.evidence.kind === 'variant' ? [{ href: urls.jobParts(page.row.id), label: 'To the Parts bench' }] : [],
     form: isToDo ? workForm(page, step, state) : null,
     others: isToDo ? otherForms(page, step, state) : [],
-    folds: presentFolds(page, step, state),
+    folds: [...presentFolds(page, step, state), ...otherFacts(page, step)],
   };
 }
 
@@ -113,7 +113,7 @@ function workButtons(page: CardPage, step: Step, { state }: StepState): ButtonVi
     case 'list':
       return listButtons(page, step);
     case 'jugs':
-      return [{ label: 'Another amount is in', look: '' }];
+      return [{ label: 'This amount is in', look: page.figures.recipe.kind === 'ready' && isFirstFill(step) ? '' : 'main go' }];
     case 'reading':
     case 'litres':
     case 'choice':
@@ -126,6 +126,8 @@ function workButtons(page: CardPage, step: Step, { state }: StepState): ButtonVi
       return [];
   }
 }
+
+const isFirstFill = ({ evidence }: Step): boolean => evidence.kind === 'jugs' && evidence.fill === 'first-fill';
 
 function listButtons(page: CardPage, { evidence }: Step): ButtonView[] {
   if (evidence.kind !== 'list' || evidence.returns === undefined) {
