@@ -1,0 +1,28 @@
+import { DomainError } from '../../platform/domain-error.ts';
+
+/** No unit has this address. */
+export const noUnit = (): DomainError => new DomainError('not-found', 'no-unit', 'This piece is not on record.');
+
+/** No piece has the typed code. */
+export const unknownCode = (message: string): DomainError =>
+  new DomainError('malformed', 'unknown-code', message, { errors: [{ field: 'code', message }] });
+
+/** Somebody else moved it first, or the page was old. */
+export const movedMeanwhile = (code: string): DomainError =>
+  new DomainError('conflict', 'moved-meanwhile', `${code} has been moved in the meantime. Look where it is now and decide again.`);
+
+/** The move is none that a unit makes, its evidence is missing, or an end is entered while money is open. */
+export const refusedMove = (code: string, why: string, openNet: string): DomainError =>
+  new DomainError('impossible', 'refused-move', `${code}: ${why}`, { errors: [{ field: 'evidence', message: why }], extra: { openNet } });
+
+/** The same charge under the same reference is on the unit already. */
+export const chargedAlready = (code: string): DomainError =>
+  new DomainError('conflict', 'charged-already', `This charge is on ${code} already.`);
+
+/** Nothing is open, so there is nothing to give up. */
+export const nothingOpen = (code: string): DomainError =>
+  new DomainError('impossible', 'nothing-open', `Nothing is open for ${code}: there is no loss to accept.`);
+
+/** The supplier will not take it back. */
+export const cannotGoBack = (code: string, why: string): DomainError =>
+  new DomainError('impossible', 'cannot-go-back', `${code} can’t go back. ${why}`);
