@@ -30,9 +30,10 @@ export function migrationsList(dir: string): Record<string, unknown> {
   };
 }
 
-export const checksum = (text: string): string => createHash('sha256').update(text).digest('hex');
-
 /** Names a database that these migrations made. */
 export function migrationsHash(dir: string): string {
-  return checksum(JSON.stringify(migrationFiles(dir))).slice(0, 12);
+  return createHash('sha256')
+    .update(JSON.stringify(migrationFiles(dir)))
+    .digest('hex')
+    .slice(0, 12);
 }
