@@ -4,7 +4,6 @@ import { type FieldView, formFields } from '../../web/form-field.ts';
 import { moneyText } from '../../web/money-text.ts';
 import { urls } from '../../web/urls.ts';
 import { capital, PROVENANCE_WORDS, valueText } from '../../web/feature-text.ts';
-import { statedValues } from './stated-values.ts';
 import type { Listing, Variant } from './variants.repository.ts';
 
 const monthText = (day: Date | null): string => (day === null ? '' : day.toISOString().slice(0, 7));
@@ -53,7 +52,7 @@ export function presentVariants(words: string, variants: readonly Variant[], cur
 
 /** The first few features in words, so that two numbers can be told apart in a list. */
 export function saidText(variant: Variant): string {
-  const values = statedValues(variant.statements);
+  const values = variant.stated;
   return variant.family.features
     .flatMap((feature) => {
       const said = values.get(feature.key);
@@ -92,7 +91,7 @@ export function presentVariant(
   variant: Variant,
   { forms, saying, currency, days }: { forms: VariantForms; saying: string; currency: string; days: (at: Date) => string },
 ): VariantView {
-  const values = statedValues(variant.statements);
+  const values = variant.stated;
   const page = urls.variant(variant.id);
   const feature = variant.family.features.find(({ key }) => key === saying);
   return {

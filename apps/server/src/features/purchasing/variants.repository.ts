@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { DbClient, Tx } from '#libs/db';
 import type { PartFamily } from '#libs/fitment';
 import { PrismaService } from '../../platform/database.ts';
-import type { Statement } from './stated-values.ts';
+import { type StatedValue, statedValues, type Statement } from './stated-values.ts';
 
 export interface FamilyRow {
   id: string;
@@ -27,6 +27,8 @@ export interface Variant {
   family: PartFamily;
   supplier: { id: string; name: string; unopenedOnly: boolean; restockingPct: string };
   statements: Statement[];
+  /** What each feature is taken to be. */
+  stated: ReadonlyMap<string, StatedValue>;
   listings: Listing[];
 }
 
@@ -113,17 +115,21 @@ export class VariantsRepository {
 
   private async many(db: DbClient, where: object): Promise<Variant[]> {
     const rows = await db.partVariant.findMany({ where, include: WHOLE, orderBy: [{ partNumber: 'asc' }, { id: 'asc' }], take: MOST });
-    return rows.map((row) => ({
-      id: row.id,
-      partNumber: row.partNumber,
-      name: row.name,
-      priceNet: row.priceNet.toFixed(2),
-      coreCharge: row.coreCharge.toFixed(2),
-      family: row.family.features as unknown as PartFamily,
-      supplier: { ...row.supplier, restockingPct: row.supplier.restockingPct.toString() },
-      statements: row.statements.map((said) => ({ ...said, figure: said.figure?.toNumber() ?? null })),
-      listings: row.listings,
-    }));
+    return rows.map((row) => {
+      const statements = row.statements.map((said) => ({ ...said, figure: said.figure?.toNumber() ?? null }));
+      return {
+        id: row.id,
+        partNumber: row.partNumber,
+        name: row.name,
+        priceNet: row.priceNet.toFixed(2),
+        coreCharge: row.coreCharge.toFixed(2),
+        family: row.family.features as unknown as PartFamily,
+        supplier: { ...row.supplier, restockingPct: row.supplier.restockingPct.toString() },
+        statements,
+        stated: statedValues(statements),
+        listings: row.listings,
+      };
+    });
   }
 
   async create(tx: Tx, variant: NewVariant): Promise<string> {
