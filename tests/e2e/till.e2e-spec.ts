@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { JobCards } from '../../apps/server/src/features/job-cards/job-cards.service.ts';
 import { actionsBy, makeJob, sayYes } from '../support/factories.ts';
+import { textOfPdf } from '../support/pdf-text.ts';
 import { type Agent, formMarks, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
 import { thermostatCard } from '../support/thermostat-card.ts';
 
@@ -33,15 +33,6 @@ async function issue(jobId: string): Promise<string> {
   const answer = await desk.post(`/till/jobs/${jobId}/issue`).type('form').send(formMarks(text, 'issue'));
   expect(answer.headers['location']).toMatch(/^\/till\/invoices\//);
   return (answer.headers['location'] as string).replace('/till/invoices/', '');
-}
-
-async function textOf(pdf: Buffer): Promise<string> {
-  const document = await getDocument({ data: new Uint8Array(pdf), verbosity: 0 }).promise;
-  const pages = await Promise.all(
-    Array.from({ length: document.numPages }, async (_, index) => (await document.getPage(index + 1)).getTextContent()),
-  );
-  await document.destroy();
-  return pages.flatMap(({ items }) => items.map((item) => ('str' in item ? item.str : ''))).join(' ');
 }
 
 describe('the draft', () => {
@@ -122,7 +113,7 @@ describe('issuing', () => {
       totals: { payable: string; taxExclusive: string };
     };
     const first = await desk.get(`/api/v1/invoices/${id}/document.pdf`).responseType('blob').expect(200);
-    const text = await textOf(first.body as Buffer);
+    const text = await textOfPdf(first.body as Buffer);
     expect(text).toContain('2026-0001');
     expect(text).toContain('Odile Quill');
     expect(text).toContain('TQ40KES');

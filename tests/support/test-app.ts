@@ -6,6 +6,7 @@ import { hash } from '@node-rs/argon2';
 import request from 'supertest';
 import { createApp } from '../../apps/server/src/app.setup.ts';
 import { TEMPLATES } from '#libs/checklist';
+import { partFamilies } from '#libs/fitment';
 import type { Connection, Database, Prisma } from '#libs/db';
 import { emptyTables, openTestDatabase } from './database.ts';
 import { TestClock } from './test-clock.ts';
@@ -13,7 +14,7 @@ import { TestClock } from './test-clock.ts';
 export type Agent = ReturnType<typeof request.agent>;
 export type StaffName = 'desk' | 'tech' | 'owner';
 
-const SECRET = 'a secret for tests';
+export const SECRET = 'a secret for tests';
 // Cheap on purpose: the tests sign in often, and guessing is not what they measure.
 const SECRET_HASH = hash(SECRET, { memoryCost: 1024, timeCost: 1 });
 const STAFF = [
@@ -90,6 +91,14 @@ async function furnish(db: Database): Promise<Record<StaffName, string>> {
       version: template.version,
       name: template.name,
       definition: template as unknown as Prisma.InputJsonObject,
+    })),
+  });
+  await db.partFamily.createMany({
+    data: partFamilies.map((family) => ({
+      key: family.id,
+      version: 1,
+      name: family.name,
+      features: family as unknown as Prisma.InputJsonObject,
     })),
   });
   const secretHash = await SECRET_HASH;

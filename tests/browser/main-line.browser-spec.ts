@@ -1,0 +1,158 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { openTestApp, SECRET, type TestApp } from '../support/test-app.ts';
+import { DESK, openBrowser, TABLET, Walker, type WalkingBrowser } from '../support/walker.ts';
+import { stockWorkshop } from '../support/workshop-rows.ts';
+
+let test: TestApp;
+let base: string;
+let walking: WalkingBrowser;
+beforeAll(async () => {
+  test = await openTestApp();
+  await test.furnish();
+  await stockWorkshop(test.db);
+  await test.app.listen(0, '127.0.0.1');
+  base = await test.app.getUrl();
+  walking = await openBrowser();
+});
+afterAll(async () => {
+  await walking.close();
+  await test.close();
+});
+
+const pictures = process.env['PICTURES'];
+async function picture(walker: Walker, name: string): Promise<void> {
+  if (pictures === undefined) return;
+  mkdirSync(pictures, { recursive: true });
+  writeFileSync(path.join(pictures, `${name}.png`), await walker.page.screenshot());
+}
+
+async function arrive(name: string, viewport: Parameters<typeof Walker.arrive>[2]): Promise<Walker> {
+  const walker = await Walker.arrive(walking.browser, base, viewport);
+  await walker.signIn(name, SECRET);
+  return walker;
+}
+
+/** The technician's way of recording one step on the card. */
+class Card {
+  constructor(
+    private readonly walker: Walker,
+    private readonly jobId: string,
+  ) {}
+
+  async at(step: string): Promise<void> {
+    await this.walker.open(`/bays/jobs/${this.jobId}/card?step=${step}`);
+  }
+
+  async done(...steps: string[]): Promise<void> {
+    for (const step of steps) {
+      await this.at(step);
+      await this.walker.send('work');
+    }
+  }
+
+  async typed(step: string, values: Record<string, string>, choices: Record<string, string> = {}): Promise<void> {
+    await this.at(step);
+    await this.walker.type('work', values);
+    await this.walker.choose('work', choices);
+    await this.walker.send('work');
+  }
+
+  async nothing(step: string): Promise<void> {
+    await this.at(step);
+    await this.walker.send('work', { name: 'none', value: '1' });
+  }
+
+  async closed(step: string): Promise<void> {
+    await this.at(step);
+    await this.walker.send('close');
+  }
+
+  async state(step: string): Promise<string> {
+    const { body } = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
+    return (body as { steps: { key: string; state: string }[] }).steps.find(({ key }) => key === step)?.state ?? 'missing';
+  }
+}
+
+describe('a thermostat job, from the first call to the owner’s evening', () => {
+  let jobPage = '';
+  let jobId = '';
+
+  it('is taken at the counter: customer, car, complaint, yes, place', async () => {
+    const desk = await arrive('desk', DESK);
+    await desk.open('/counter/customers/new');
+    await desk.type('customer', { name: 'Odile Quill', phone: '0555 0142', address: '19 Lark Row', postcode: 'SM4 7AB', city: 'Saltmere' });
+    await desk.send('customer');
+    expect(await desk.text()).toContain('Odile Quill is on record.');
+    await desk.follow('Add a vehicle');
+    await desk.type('vehicle', { registration: 'tq 40 kes', make: 'Tamber', model: 'Orla 1.4', engineCode: 'TK14', built: '2017-03' });
+    await desk.choose('vehicle', { thermostatKind: 'wax' });
+    await desk.send('vehicle');
+    await desk.follow('Take the complaint');
+    await desk.type('complaint', { complaint: 'Gauge never comes up, heater lukewarm', complaintWhen: 'on the long road' });
+    await desk.choose('complaint', { template: 'thermostat' });
+    await desk.send('complaint');
+    jobPage = desk.address();
+    jobId = jobPage.split('/').at(-1) ?? '';
+    await desk.follow('Record the yes');
+    await desk.type('yes', { gross2: '480', ceiling: '520', saidDay: '2026-06-09', saidTime: '08:55' });
+    await desk.tick('yes', 'yes1');
+    await desk.send('yes');
+    expect(await desk.text()).toContain('at most 520.00 EUR');
+    await desk.choose('booking', { phase: 'opening' });
+    await desk.type('booking', { day: '2026-06-09', from: '09:30', minutes: '120' });
+    await desk.send('booking');
+    expect(await desk.text()).toContain('9 Jun, 09:30 to 11:30');
+    await desk.leave();
+  });
+
+  it('has every listed variant ordered and taken in, and the car’s key hung up', async () => {
+    const desk = await arrive('desk', DESK);
+    await desk.open(`/parts-bench/orders/jobs/${jobId}/new`);
+    await desk.send('order');
+    expect(await test.db.partUnit.count({ where: { place: 'expected' } })).toBe(3);
+    for (let piece = 0; piece < 3; piece += 1) {
+      const order = await test.db.purchaseOrder.findFirstOrThrow();
+      await desk.open(`/parts-bench/orders/${order.id}`);
+      await desk.send('came');
+    }
+    expect(await test.db.partUnit.count({ where: { place: 'set-aside' } })).toBe(3);
+    await desk.open(jobPage);
+    await desk.type('arrival', { keyTag: '14', odometerKm: '86412' });
+    await desk.send('arrival');
+    await desk.open('/bays');
+    expect(await desk.text()).toContain('Tamber Orla 1.4');
+    await picture(desk, 'main-line-bays');
+    await desk.leave();
+  });
+
+  it('is not opened hot: the hold point stays shut until a reading proves it cold', async () => {
+    const tech = await arrive('tech', TABLET);
+    const card = new Card(tech, jobId);
+    await card.at('drained');
+    expect(await tech.text()).toContain('is shut');
+    await card.typed('measured-cold', { tempC: '47.5' }, { instrument: 'infrared', place: 'top-hose', signs: 'soft' });
+    expect(await card.state('measured-cold')).not.toBe('passed');
+    await card.typed('measured-cold', { tempC: '47.5' }, { instrument: 'contact-probe', place: 'top-hose', signs: 'soft' });
+    expect(await card.state('measured-cold')).toBe('passed');
+    await card.typed('level-on-arrival', { belowMarkMl: '400' }, { side: 'below' });
+    await card.done('tray', 'cap-off');
+    await card.typed('drained', { litres: '4.2' });
+    await card.typed('kept', { litres: '0' });
+    await card.done('housing-off', 'removed-part');
+    await card.at('fitted');
+    expect(await tech.text()).toContain('is shut');
+    expect((await test.db.job.findFirstOrThrow()).stage).toBe('opened');
+    await tech.leave();
+  });
+
+  it('has its variant settled by measuring the removed part', async () => {
+    const tech = await arrive('tech', TABLET);
+    const bench = `/parts-bench/jobs/${jobId}`;
+    await tech.open(bench);
+    expect(await tech.text()).toContain('NR-5488');
+    await picture(tech, 'main-line-parts-bench');
+    await tech.leave();
+  });
+});
