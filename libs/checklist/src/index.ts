@@ -45,7 +45,18 @@ export { customerSentence } from './stages/customer-sentence.ts';
 export { stageAfter } from './stages/stage-after.ts';
 export { STAGE_MOVES, type StageMove, type StageMoveKind } from './stages/stage-moves.ts';
 export { STAGE_WORDS, type Stage, STAGES } from './stages/stages.ts';
-export type { Evidence, EvidenceKind, FillStage, Instrument, Method, Option, Place, Range } from './template/evidence.ts';
+export {
+  type Ask,
+  type Evidence,
+  type EvidenceKind,
+  FILL_STAGES,
+  type FillStage,
+  type Instrument,
+  type Method,
+  type Option,
+  type Place,
+  type Range,
+} from './template/evidence.ts';
 export { findStep, phaseOf, stagesOf, stepsOf } from './template/steps-of.ts';
 export type { DebtKind, FigureName, Phase, StageMark, Step, StepDebt, Template } from './template/template.ts';
 export { COOLANT_CHANGE } from './templates/coolant-change.ts';

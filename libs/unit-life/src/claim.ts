@@ -35,7 +35,7 @@ export function isAway(place: UnitPlace): boolean {
 }
 
 /** Too much credited, or money open on a unit that is no longer ours. */
-export function isMoneyToChase(open: Decimal, place: UnitPlace): boolean {
+function isMoneyToChase(open: Decimal, place: UnitPlace): boolean {
   return open.lessThan(0) || (isAway(place) && !open.isZero());
 }
 

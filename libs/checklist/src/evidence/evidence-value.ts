@@ -50,5 +50,3 @@ export type EvidenceValue =
 
 export const VARIANT_BASES = ['side-by-side', 'readings', 'stamp', 'fitted-before'] as const;
 export type VariantBasis = (typeof VARIANT_BASES)[number];
-
-export const NO_FILL: FillAmounts = { productMl: 0, waterMl: 0, keptMl: 0 };
