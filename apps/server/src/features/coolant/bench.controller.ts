@@ -8,9 +8,9 @@ import { BenchService } from './bench.service.ts';
 import { noTool } from './coolant.errors.ts';
 import { UnitsDto } from './dto/units.dto.ts';
 import { type Query as Typed, readBenchForm } from './form/read-bench-form.ts';
+import { askRefill } from './refill/ask-refill.ts';
 import { presentRefill, type RefillView } from './refill/present-refill.ts';
-import { reckonRefill } from './refill/reckon-refill.ts';
-import { NOTHING_KNOWN, refillGroups } from './refill/refill-fields.ts';
+import { NOTHING_KNOWN } from './refill/refill-fields.ts';
 import { presentTool, type ToolView } from './tools/present-tool.ts';
 import { findTool } from './tools/tools.ts';
 import { UnitsService } from './units/units.service.ts';
@@ -30,13 +30,8 @@ export class BenchController {
   @Render('features/coolant/views/refill.hbs')
   async refill(@Query() typed: Typed, @Req() request: FastifyRequest): Promise<RefillView> {
     const context = await this.bench.context();
-    const groups = refillGroups(context, NOTHING_KNOWN);
-    const form = readBenchForm(
-      groups.flatMap(({ fields }) => fields),
-      typed,
-      context.units,
-    );
-    return presentRefill({ groups, form, answer: reckonRefill(form, context.products), context, address: addressOf(request) });
+    const asked = askRefill(context, NOTHING_KNOWN, typed);
+    return presentRefill({ ...asked, context, address: addressOf(request), carsHere: await this.bench.carsHere() });
   }
 
   @Post('units')

@@ -4,6 +4,7 @@ import { currentStaff } from '../../platform/request-context.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { isoDay } from '../../web/dates.ts';
 import type { BenchContext } from './bench-context.ts';
+import { type BenchJob, BenchJobsRepository } from './job/bench-jobs.repository.ts';
 import { ProductsRepository } from './products.repository.ts';
 import { unitsOf } from './units/units-of.ts';
 
@@ -12,6 +13,7 @@ export class BenchService {
   constructor(
     private readonly workshop: WorkshopFacts,
     private readonly products: ProductsRepository,
+    private readonly jobs: BenchJobsRepository,
     private readonly clock: Clock,
   ) {}
 
@@ -19,5 +21,10 @@ export class BenchService {
   async context(): Promise<BenchContext> {
     const [workshop, products] = await Promise.all([this.workshop.get(), this.products.onTheShelf()]);
     return { workshop, products, units: unitsOf(currentStaff().units), today: isoDay(this.clock.now(), workshop.timeZone) };
+  }
+
+  /** Cars in the house, for which the bench can be opened with their own figures. */
+  carsHere(): Promise<BenchJob[]> {
+    return this.jobs.inTheHouse();
   }
 }

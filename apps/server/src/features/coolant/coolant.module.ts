@@ -1,13 +1,29 @@
 import { Module } from '@nestjs/common';
+import { JobCardsModule } from '../job-cards/job-cards.module.ts';
 import { BenchController } from './bench.controller.ts';
 import { BenchService } from './bench.service.ts';
 import { CoolantApiController } from './coolant-api.controller.ts';
+import { BenchJobsRepository } from './job/bench-jobs.repository.ts';
+import { CardPeopleRepository } from './job/card-people.repository.ts';
+import { JobBenchController } from './job/job-bench.controller.ts';
+import { JobBenchService } from './job/job-bench.service.ts';
+import { VehicleFactsRepository } from './job/vehicle-facts.repository.ts';
 import { ProductsRepository } from './products.repository.ts';
 import { StaffUnitsRepository } from './units/staff-units.repository.ts';
 import { UnitsService } from './units/units.service.ts';
 
 @Module({
-  controllers: [CoolantApiController, BenchController],
-  providers: [BenchService, ProductsRepository, UnitsService, StaffUnitsRepository],
+  imports: [JobCardsModule],
+  controllers: [CoolantApiController, BenchController, JobBenchController],
+  providers: [
+    BenchService,
+    ProductsRepository,
+    BenchJobsRepository,
+    JobBenchService,
+    VehicleFactsRepository,
+    CardPeopleRepository,
+    UnitsService,
+    StaffUnitsRepository,
+  ],
 })
 export class CoolantModule {}

@@ -23,11 +23,22 @@ const BOLD: Readonly<Record<CautionMoment, string>> = {
 
 export const THE_MANUAL_RULES = 'The vehicle maker’s manual and the product’s label rule.';
 
-/** The cautions of an act, one plate each. */
+/** The cautions of an act, one plate each; what is spilt and what is drained share one. */
 export function cautionsFor(moments: readonly CautionMoment[]): readonly CautionView[] {
   const textOf = (moment: CautionMoment): string =>
     CAUTIONS.filter((caution: Caution) => caution.moment === moment)
       .map(({ text }) => text)
       .join(' ');
-  return moments.map((moment) => ({ bold: BOLD[moment], text: textOf(moment) }));
+  const isJoined = moments.includes('spill') && moments.includes('waste');
+  return moments
+    .filter((moment) => !(isJoined && moment === 'waste'))
+    .map((moment) =>
+      isJoined && moment === 'spill'
+        ? { bold: 'Spills and used coolant.', text: `${textOf('spill')} ${textOf('waste')}` }
+        : { bold: BOLD[moment], text: textOf(moment) },
+    );
 }
+
+/** Nothing is said twice: what a warning says already is no assumption besides. */
+export const assumedText = (assumptions: readonly string[], warnings: readonly { readonly text: string }[]): string =>
+  assumptions.filter((text) => !warnings.some((warning) => warning.text.startsWith(text))).join(' ');

@@ -30,6 +30,8 @@ interface Common {
   readonly hint?: string;
   /** Shown only while the named choice has this value: the wrapper's class, for the style sheet. */
   readonly when?: string;
+  /** Takes half the form's width. */
+  readonly isHalf?: boolean;
 }
 
 /** A figure, held in °C, K, L, kPa, % or the like; `mark` in mL. */

@@ -3,9 +3,9 @@ import type { FieldView } from '../../../web/form-field.ts';
 import { measureOf } from '../units/measure.ts';
 import type { BenchField, ReadForm } from './bench-field.ts';
 
-/** A field with the choice it depends on. */
+/** A field with the classes of its place: the choice it depends on, half the width or all of it. */
 export interface BenchFieldView {
-  readonly when: string;
+  readonly place: string;
   readonly field: FieldView;
 }
 
@@ -45,7 +45,7 @@ export function presentFields(fields: readonly BenchField[], form: ReadForm, uni
     const error = form.errors[field.name];
     const hint = hintOf(field, form);
     return {
-      when: field.when ?? '',
+      place: [field.when, field.isHalf === true ? 'half' : undefined].filter((name) => name !== undefined).join(' '),
       field: {
         id: field.name,
         name: field.name,

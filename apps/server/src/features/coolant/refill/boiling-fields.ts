@@ -6,14 +6,15 @@ export function boilingFields(
   { workshop }: BenchContext,
   { cap, hottest }: Readonly<Record<string, Standing<number> | undefined>>,
 ): readonly BenchField[] {
-  const pressure = { kind: 'figure', quantity: 'pressure', least: 0, most: 300, holds: 'A cap holds', isOptional: true } as const;
+  const pressure = { kind: 'figure', quantity: 'pressure', least: 0, most: 300, holds: 'A cap holds' } as const;
   return [
-    { ...pressure, name: 'cap', label: 'Cap, as printed', hint: 'Above the air.', ...(cap ? { standing: cap } : {}) },
-    { ...pressure, name: 'capHeld', label: 'Cap, as it held on the tester', hint: 'Beats the printed figure.' },
+    { ...pressure, name: 'cap', isHalf: true, label: 'Cap, printed', hint: 'Above the air.', ...(cap ? { standing: cap } : {}) },
+    { ...pressure, name: 'capHeld', isHalf: true, label: 'Cap, on the tester', hint: 'Beats the printed.' },
     {
       kind: 'figure',
       quantity: 'metres',
       name: 'altitude',
+      isHalf: true,
       label: 'Height above the sea',
       holds: 'Roads lie at',
       least: -450,
@@ -24,11 +25,11 @@ export function boilingFields(
       kind: 'figure',
       quantity: 'temperature',
       name: 'hottest',
-      label: 'Hottest coolant expected',
+      isHalf: true,
+      label: 'Hottest coolant',
       holds: 'Hot coolant lies at',
       least: 40,
       most: 150,
-      isOptional: true,
       ...(hottest ? { standing: hottest } : {}),
     },
   ];

@@ -1,11 +1,9 @@
 import type { Glycol } from '#libs/coolant';
 import { formatFigure, type UnitPreference } from '#libs/units';
-import type { GroundsView } from '../grounds-view.ts';
+import { assumedText, type GroundsView } from '../grounds-view.ts';
 import { inUnits } from '../units/in-units.ts';
 import { saidFigure } from '../units/measure.ts';
-import type { RefillAnswer } from './reckon-refill.ts';
-
-type Ready = Extract<RefillAnswer, { kind: 'ready' }>;
+import type { ReadyRefill } from './reckon-refill.ts';
 
 /** How far other published tables lie from the one that is used, K: as the coolant library's tests hold it. */
 function tablesAgreeToK(glycol: Glycol, massPercent: number | null): number {
@@ -14,7 +12,7 @@ function tablesAgreeToK(glycol: Glycol, massPercent: number | null): number {
   return massPercent <= 30 ? 0.6 : 1.6;
 }
 
-function roundingText({ recipe }: Ready, units: UnitPreference): string {
+function roundingText({ recipe }: ReadyRefill, units: UnitPreference): string {
   const rounded = recipe.roundedJugs;
   if (!rounded) return '';
   const points = rounded.resultVolumePercent - recipe.resultVolumePercent;
@@ -26,7 +24,7 @@ function roundingText({ recipe }: Ready, units: UnitPreference): string {
 }
 
 /** How sure, what was assumed, and where the figures come from. */
-export function presentGrounds(answer: Ready, glycol: Glycol, units: UnitPreference): GroundsView {
+export function presentGrounds(answer: ReadyRefill, glycol: Glycol, units: UnitPreference): GroundsView {
   const { recipe } = answer;
   const poured = recipe.roundedJugs ?? recipe;
   const product = poured.resultProductPercent === null ? '' : `, ${formatFigure(poured.resultProductPercent, 1)} % of product,`;
@@ -39,7 +37,7 @@ export function presentGrounds(answer: Ready, glycol: Glycol, units: UnitPrefere
       `Freezing: ASHRAE table, other published tables lie within ${agree} at this strength; shown rounded towards warmer. ` +
       `Boiling: Raoult’s law with published vapour pressures, within ${one}. ` +
       `By plain volumes it would be ${plain} of product; mass is what is kept here.`,
-    assumed: inUnits(answer.assumptions.join(' '), units),
-    sources: answer.sources.map((source) => source),
+    assumed: inUnits(assumedText(answer.assumptions, answer.warnings), units),
+    sources: answer.sources,
   };
 }

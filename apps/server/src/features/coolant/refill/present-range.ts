@@ -5,14 +5,12 @@ import type { BenchContext } from '../bench-context.ts';
 import { drawn, type DrawnView } from '../drawn.ts';
 import type { ReadForm } from '../form/bench-field.ts';
 import { saidFigure } from '../units/measure.ts';
-import type { RefillAnswer } from './reckon-refill.ts';
+import type { ReadyRefill } from './reckon-refill.ts';
 
 export interface RangeView {
   readonly title: string;
   readonly drawing: DrawnView;
 }
-
-type Ready = Extract<RefillAnswer, { kind: 'ready' }>;
 
 const WIDTHS = { wide: 336, narrow: 318 };
 
@@ -24,7 +22,7 @@ const shownBoiling = (tempC: number, units: UnitPreference): string =>
 const note = (words: string, figure: string, units: UnitPreference): string =>
   units.temperature === '°C' ? words : `${figure} °F: ${words}`;
 
-function marks({ recipe, boils, boilsOpen }: Ready, form: ReadForm, { workshop, units }: BenchContext): RangeBarData {
+function marks({ recipe, boils, boilsOpen }: ReadyRefill, form: ReadForm, { workshop, units }: BenchContext): RangeBarData {
   const poured = recipe.roundedJugs ?? recipe;
   const freezesC = poured.resultFreezingPointC;
   const isAtLeast = recipe.warnings.some(({ code }) => code === 'at-least');
@@ -84,15 +82,18 @@ function marks({ recipe, boils, boilsOpen }: Ready, form: ReadForm, { workshop, 
   };
 }
 
-/** From freezing to boiling, with the site's coldest and hottest on it. */
-export function presentRange(answer: Ready, form: ReadForm, context: BenchContext): RangeView {
-  const { units } = context;
-  const poured = answer.recipe.roundedJugs ?? answer.recipe;
+/** @example rangeTitle(answer, METRIC_UNITS) // 'Holds from −27 to 121 °C' */
+export function rangeTitle({ recipe, boils, boilsOpen }: ReadyRefill, units: UnitPreference): string {
+  const poured = recipe.roundedJugs ?? recipe;
   const freezes = formatFigure(shownProtection(poured.resultFreezingPointC, { unit: units.temperature }), 0);
-  const boils = shownBoiling((answer.boils ?? answer.boilsOpen).boilingPointC, units);
+  return `Holds from ${freezes} to ${shownBoiling((boils ?? boilsOpen).boilingPointC, units)} ${units.temperature}`;
+}
+
+/** From freezing to boiling, with the site's coldest and hottest on it. */
+export function presentRange(answer: ReadyRefill, form: ReadForm, context: BenchContext): RangeView {
   const data = marks(answer, form, context);
   return {
-    title: `Holds from ${freezes} to ${boils} ${units.temperature}`,
+    title: rangeTitle(answer, context.units),
     drawing: drawn('range', WIDTHS, (options) => rangeBar(data, options)),
   };
 }

@@ -1,6 +1,6 @@
 import { jugs as drawJugs } from '#libs/charts';
-import { shownProtection } from '#libs/coolant';
-import { formatFigure } from '#libs/units';
+import { urls } from '../../../web/urls.ts';
+import type { Address } from '../address-of.ts';
 import type { BenchContext } from '../bench-context.ts';
 import { type TabView, benchTabs } from '../bench-tabs.ts';
 import { drawn, type DrawnView } from '../drawn.ts';
@@ -9,15 +9,19 @@ import { glycolOf } from '../form/glycol-field.ts';
 import type { FieldGroup } from '../form/field-group.ts';
 import { type BenchFormView, presentForm } from '../form/present-form.ts';
 import { type CautionView, cautionsFor, type GroundsView, THE_MANUAL_RULES } from '../grounds-view.ts';
+import type { BenchJob } from '../job/bench-jobs.repository.ts';
 import { inUnits } from '../units/in-units.ts';
-import { measureOf, plainFigure, saidFigure } from '../units/measure.ts';
+import { measureOf, plainFigure } from '../units/measure.ts';
 import { presentUnits, type UnitsView } from '../units/present-units.ts';
-import { resultFigure, type ResultFigure, textFigure } from '../result-figure.ts';
+import { type ResultFigure } from '../result-figure.ts';
+import { jugSize, liquidsToPour } from './liquids.ts';
 import { presentGrounds } from './present-grounds.ts';
 import { pouringLines } from './pouring-lines.ts';
 import { presentPour, type PourView } from './present-pour.ts';
 import { exampleRange, presentRange, type RangeView } from './present-range.ts';
 import type { RefillAnswer } from './reckon-refill.ts';
+import { refillFigures } from './refill-figures.ts';
+import { withFigure } from './with-figure.ts';
 
 export interface AnswerView {
   /** Read out when it changes. */
@@ -38,11 +42,18 @@ export interface AnswerView {
 
 export interface RefillView {
   readonly title: string;
-  readonly head: { readonly title: string; readonly lead: string; readonly rest: string };
+  readonly head: {
+    readonly title: string;
+    readonly lead: string;
+    readonly rest: string;
+    readonly actions?: readonly { readonly href: string; readonly label: string }[];
+    readonly keyTag?: { readonly key: string; readonly href: string };
+  };
   readonly tabs: readonly TabView[];
   readonly form: BenchFormView;
   readonly units: UnitsView;
   readonly answer: AnswerView;
+  readonly cars: readonly { readonly key: string; readonly href: string; readonly car: string }[];
   readonly manual: string;
   readonly scripts: readonly string[];
 }
@@ -53,10 +64,10 @@ export interface Refill {
   readonly answer: RefillAnswer;
   readonly context: BenchContext;
   /** The page's own address, without and with what was typed. */
-  readonly address: { readonly path: string; readonly query: string };
+  readonly address: Address;
+  readonly carsHere?: readonly BenchJob[];
 }
 
-/** Opening and drying belong to the job's card; at the bench it is the liquid and the first run. */
 const CAUTIONS = cautionsFor(['opening', 'handling', 'spill', 'waste', 'running']);
 
 /** What keeps the answer back stands beside its field. */
@@ -67,14 +78,6 @@ function withRefusal({ form, answer, context }: Refill): ReadForm {
 
 const labelOf = (groups: readonly FieldGroup[], name: string): string =>
   groups.flatMap(({ fields }) => fields).find((field) => field.name === name)?.label ?? name;
-
-/** The same page with another figure in one field. */
-export function withFigure(address: Refill['address'], name: string, text: string): string {
-  const query = new URLSearchParams(address.query);
-  query.set(name, text);
-  query.delete('was');
-  return `${address.path}?${query.toString()}`;
-}
 
 function held({ answer, groups, form, context, address }: Refill): AnswerView {
   const { units, workshop } = context;
@@ -107,33 +110,18 @@ function held({ answer, groups, form, context, address }: Refill): AnswerView {
   return { ...common, status: message, refusal: { message, act } };
 }
 
-function resultFigures(answer: Extract<RefillAnswer, { kind: 'ready' }>, { units }: BenchContext): readonly ResultFigure[] {
-  const { recipe } = answer;
-  const poured = recipe.roundedJugs ?? recipe;
-  const freezes = formatFigure(shownProtection(poured.resultFreezingPointC, { unit: units.temperature }), 0);
-  const asked = `asked: ${saidFigure(recipe.targetFreezingPointC, 'temperature', units)}`;
-  const product = poured.resultProductPercent;
-  return [
-    resultFigure(poured.resultVolumePercent, 'percent', { units, word: 'of pure glycol', said: 'by volume' }),
-    ...(product === null ? [] : [resultFigure(product, 'percent', { units, word: 'of product', said: '50: half and half' })]),
-    textFigure(freezes, units.temperature, { word: 'safe to', said: asked }),
-    resultFigure(recipe.residualL, 'volume', { units, word: 'stays in', said: 'of the old coolant' }),
-    resultFigure(recipe.spaceL, 'volume', { units, word: 'to fill', said: 'drained and missing' }),
-  ];
-}
-
 function answerView(refill: Refill): AnswerView {
   const { answer, form, context } = refill;
   if (answer.kind !== 'ready') return held(refill);
-  const { units, workshop } = context;
-  const { jug = workshop.jugMl / 1000, mark = workshop.jugMarkMl } = form.figures;
-  const pours = presentPour(answer, { jugMl: jug * 1000, markMl: mark }, units);
+  const { units } = context;
+  const size = jugSize(form, context);
+  const pours = liquidsToPour(answer, size).map((liquid) => presentPour(liquid, size, units));
   const range = presentRange(answer, form, context);
   return {
     status: `Pour ${pours.map(({ amount, unit, what }) => `${amount} ${unit} of ${what}`).join(' and ')}. ${range.title}.`,
     pours,
     order: pouringLines(answer.recipe, { productName: answer.productName, units, keptL: answer.keptL }),
-    figures: resultFigures(answer, context),
+    figures: refillFigures(answer, units),
     range,
     tables: [...pours.map(({ drawing }) => drawing.table), range.drawing.table],
     warnings: answer.warnings.map(({ text }) => inUnits(text, units)),
@@ -158,6 +146,11 @@ export function presentRefill(refill: Refill): RefillView {
     form: presentForm(form, { groups: refill.groups, units: context.units, action: address.path }),
     units: presentUnits(context.units, here),
     answer: answerView(refill),
+    cars: (refill.carsHere ?? []).map(({ id, number, keyTag, vehicle }) => ({
+      key: keyTag === null ? `job ${number}` : String(keyTag),
+      href: urls.jobCoolant(id),
+      car: `${vehicle.make} ${vehicle.model}, ${vehicle.registration}`,
+    })),
     manual: THE_MANUAL_RULES,
     scripts: ['coolant.js'],
   };

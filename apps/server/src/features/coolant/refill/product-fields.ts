@@ -29,6 +29,7 @@ export function productFields({ products }: BenchContext, { choices }: KnownFigu
     {
       ...PARTS,
       name: 'parts',
+      isHalf: true,
       label: 'Parts of product',
       holds: 'Parts lie between',
       least: 0.1,
@@ -38,6 +39,7 @@ export function productFields({ products }: BenchContext, { choices }: KnownFigu
     {
       ...PARTS,
       name: 'water',
+      isHalf: true,
       label: 'to parts of water',
       holds: 'Parts lie between',
       hint: '0 for ready-mixed.',

@@ -8,22 +8,24 @@ import { fieldOfProblem } from './field-of-problem.ts';
 import { residualOf } from './residual-of.ts';
 import { targetOf } from './target-of.ts';
 
+export interface ReadyRefill {
+  readonly kind: 'ready';
+  readonly recipe: Recipe;
+  readonly productName: string;
+  readonly isReadyMixed: boolean;
+  readonly keptL: number;
+  /** With the cap on; null where no cap is known. */
+  readonly boils: Boiling | null;
+  readonly boilsOpen: Boiling;
+  readonly assumptions: readonly string[];
+  readonly warnings: readonly Warning[];
+  readonly sources: readonly string[];
+}
+
 export type RefillAnswer =
   | { readonly kind: 'asks'; readonly field: string }
   | { readonly kind: 'refused'; readonly field: string; readonly message: string; readonly requiredOutL?: number }
-  | {
-      readonly kind: 'ready';
-      readonly recipe: Recipe;
-      readonly productName: string;
-      readonly isReadyMixed: boolean;
-      readonly keptL: number;
-      /** With the cap on; null where no cap is known. */
-      readonly boils: Boiling | null;
-      readonly boilsOpen: Boiling;
-      readonly assumptions: readonly string[];
-      readonly warnings: readonly Warning[];
-      readonly sources: readonly string[];
-    };
+  | ReadyRefill;
 
 const stopped = ({ field, message, problem }: Exclude<Asked<never>, { ok: true }>): RefillAnswer => {
   const words = message ?? problem?.message;

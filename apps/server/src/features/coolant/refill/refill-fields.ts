@@ -18,36 +18,53 @@ const VOLUME = { kind: 'figure', quantity: 'volume', least: 0, most: 500 } as co
 
 function volumeFields({ figures, choices }: KnownFigures): readonly BenchField[] {
   const { holds, missing, out, kept } = figures;
-  const none: Standing<number> = { value: 0, how: 'assumed', said: 'Assumed: the level was at the mark.' };
+  const none: Standing<number> = { value: 0, how: 'assumed', said: 'Assumed: level at the mark.' };
   return [
     glycolField(choices['glycol']),
-    { ...VOLUME, name: 'holds', label: 'System holds', holds: 'A system holds', least: 0.1, ...(holds ? { standing: holds } : {}) },
+    {
+      ...VOLUME,
+      name: 'holds',
+      isHalf: true,
+      label: 'System holds',
+      holds: 'A system holds',
+      least: 0.1,
+      ...(holds ? { standing: holds } : {}),
+    },
     {
       kind: 'choice',
       name: 'kind',
+      isHalf: true,
       label: 'That figure is',
       options: [
-        { value: 'dry-fill', label: 'The dry system' },
-        { value: 'service-refill', label: 'The usual refill' },
+        { value: 'dry-fill', label: 'Dry system' },
+        { value: 'service-refill', label: 'Usual refill' },
       ],
-      standing: choices['kind'] ?? { value: 'dry-fill', how: 'assumed', said: 'Assumed: the handbook says which.' },
+      standing: choices['kind'] ?? { value: 'dry-fill', how: 'assumed', said: 'Assumed.' },
     },
-    { ...VOLUME, name: 'missing', label: 'Missing on arrival', holds: 'What was missing lies between', standing: missing ?? none },
+    {
+      ...VOLUME,
+      name: 'missing',
+      isHalf: true,
+      label: 'Missing on arrival',
+      holds: 'What was missing lies between',
+      standing: missing ?? none,
+    },
     {
       ...VOLUME,
       name: 'out',
+      isHalf: true,
       label: 'Measured out',
       holds: 'What came out lies between',
-      isOptional: true,
-      hint: 'Empty: the system is dry, nothing stays in.',
+      hint: 'Empty: the system is dry.',
       ...(out ? { standing: out } : {}),
     },
     {
       ...VOLUME,
       name: 'kept',
-      label: 'Of it goes back in',
+      isHalf: true,
+      label: 'Goes back in',
       holds: 'What goes back in lies between',
-      standing: kept ?? { value: 0, how: 'assumed', said: 'Assumed: none of it was kept.' },
+      standing: kept ?? { value: 0, how: 'assumed', said: 'Assumed: none was kept.' },
     },
   ];
 }
@@ -58,6 +75,7 @@ function jugFields({ workshop }: BenchContext): readonly BenchField[] {
     {
       ...VOLUME,
       name: 'jug',
+      isHalf: true,
       label: 'Jug holds',
       holds: 'A jug holds',
       least: 0.1,
@@ -68,6 +86,7 @@ function jugFields({ workshop }: BenchContext): readonly BenchField[] {
       kind: 'figure',
       quantity: 'mark',
       name: 'mark',
+      isHalf: true,
       label: 'Marks every',
       holds: 'Marks lie apart by',
       least: 1,

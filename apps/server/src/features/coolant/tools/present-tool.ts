@@ -1,8 +1,9 @@
+import type { Address } from '../address-of.ts';
 import type { BenchContext } from '../bench-context.ts';
 import { benchTabs, type TabView } from '../bench-tabs.ts';
 import type { ReadForm } from '../form/bench-field.ts';
 import { type BenchFormView, presentForm } from '../form/present-form.ts';
-import { type CautionView, cautionsFor, type GroundsView, THE_MANUAL_RULES } from '../grounds-view.ts';
+import { assumedText, type CautionView, cautionsFor, type GroundsView, THE_MANUAL_RULES } from '../grounds-view.ts';
 import type { ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
 import { presentUnits, type UnitsView } from '../units/present-units.ts';
@@ -35,7 +36,7 @@ interface Asked {
   readonly form: ReadForm;
   readonly outcome: ToolOutcome;
   readonly context: BenchContext;
-  readonly address: { readonly path: string; readonly query: string };
+  readonly address: Address;
 }
 
 function withRefusal({ form, outcome, context }: Asked): ReadForm {
@@ -53,7 +54,7 @@ function readyView(answer: ToolAnswer, { tool, context: { units } }: Asked): Too
     lines: answer.lines.map(own),
     ...(answer.table ? { table: answer.table } : {}),
     warnings: answer.warnings.map(({ text }) => own(text)),
-    grounds: { sure: own(answer.sure), assumed: own(answer.assumptions.join(' ')), sources: answer.sources },
+    grounds: { sure: own(answer.sure), assumed: own(assumedText(answer.assumptions, answer.warnings)), sources: answer.sources },
     cautions: cautionsFor(tool.cautions),
   };
 }

@@ -1,0 +1,85 @@
+import { type DrawingOptions, jugs as drawJugs } from '#libs/charts';
+import { dateTimeText } from '../../../web/dates.ts';
+import type { OpenCard } from '../../job-cards/job-cards.service.ts';
+import type { BenchContext } from '../bench-context.ts';
+import type { BenchField, ReadForm } from '../form/bench-field.ts';
+import { assumedText, THE_MANUAL_RULES } from '../grounds-view.ts';
+import { jugsOf, jugSize, liquidsToPour } from '../refill/liquids.ts';
+import { pouringLines } from '../refill/pouring-lines.ts';
+import { jugsWidthPx } from '../refill/present-pour.ts';
+import { rangeTitle } from '../refill/present-range.ts';
+import type { ReadyRefill } from '../refill/reckon-refill.ts';
+import { refillFigures } from '../refill/refill-figures.ts';
+import type { ResultFigure } from '../result-figure.ts';
+import { inUnits } from '../units/in-units.ts';
+import { saidFigure } from '../units/measure.ts';
+
+export interface SlipView {
+  readonly title: string;
+  readonly workshop: string;
+  readonly job: string;
+  readonly key: string;
+  readonly car: string;
+  readonly printed: string;
+  readonly range: string;
+  readonly pours: readonly { readonly amount: string; readonly what: string; readonly svg: string }[];
+  readonly order: readonly string[];
+  readonly figures: readonly ResultFigure[];
+  readonly known: readonly { readonly term: string; readonly said: string }[];
+  readonly warnings: readonly string[];
+  readonly assumed: string;
+  readonly manual: string;
+}
+
+export interface Slip {
+  readonly row: OpenCard['row'];
+  readonly fields: readonly BenchField[];
+  readonly form: ReadForm;
+  readonly answer: ReadyRefill;
+  readonly context: BenchContext;
+  readonly now: Date;
+}
+
+const ON_THE_SLIP = ['holds', 'missing', 'out', 'kept', 'staysReading', 'staysPercent', 'staysProduct', 'cap', 'capHeld'];
+const MOST_JUGS_IN_A_ROW = 2;
+
+/** What was reckoned with, and whether anybody knows it. */
+function known({ fields, form, context }: Slip): SlipView['known'] {
+  return fields.flatMap((field) => {
+    const figure = form.figures[field.name];
+    if (field.kind !== 'figure' || figure === undefined || !ON_THE_SLIP.includes(field.name)) return [];
+    const said = saidFigure(figure, field.quantity, context.units);
+    return [{ term: field.label, said: form.states[field.name] === 'assumed' ? `${said}, assumed` : said }];
+  });
+}
+
+/** Half a page for the bay: what to pour in which order, what it comes to, what it rests on. */
+export function presentSlip(slip: Slip): SlipView {
+  const { row, form, answer, context, now } = slip;
+  const { units, workshop } = context;
+  const size = jugSize(form, context);
+  return {
+    title: `Coolant slip, job ${row.number}`,
+    workshop: workshop.name,
+    job: `Job ${row.number}`,
+    key: row.keyTag === null ? '' : String(row.keyTag),
+    car: `${row.vehicle.make} ${row.vehicle.model}, ${row.vehicle.registration}`,
+    printed: dateTimeText(now, workshop.timeZone),
+    range: rangeTitle(answer, units),
+    pours: liquidsToPour(answer, size).map((liquid) => {
+      const widthPx = jugsWidthPx(liquid.amountsMl.length, MOST_JUGS_IN_A_ROW);
+      const options: DrawingOptions = { palette: 'print', idPrefix: `slip-${liquid.key}`, widthPx, ground: 'sheet' };
+      return {
+        amount: saidFigure(liquid.totalL, 'volume', units),
+        what: liquid.what,
+        svg: drawJugs(jugsOf(liquid, size, units), options).svg,
+      };
+    }),
+    order: pouringLines(answer.recipe, { productName: answer.productName, units, keptL: answer.keptL }),
+    figures: refillFigures(answer, units),
+    known: known(slip),
+    warnings: answer.warnings.map(({ text }) => inUnits(text, units)),
+    assumed: inUnits(assumedText(answer.assumptions, answer.warnings), units),
+    manual: THE_MANUAL_RULES,
+  };
+}
