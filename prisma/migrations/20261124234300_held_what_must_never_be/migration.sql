@@ -124,7 +124,18 @@ INSERT INTO "stage_step" ("from", "to") VALUES
   ('spoken-of', 'fell-through'),
   ('expected', 'fell-through'),
   ('keys-out', 'squared'),
-  ('squared', 'keys-out');
+  ('squared', 'keys-out'),
+  -- corrections: a step taken back undoes the stage it brought
+  ('expected', 'spoken-of'),
+  ('standing', 'expected'),
+  ('opened', 'standing'),
+  ('filled', 'closed-up'),
+  ('settling', 'run-hot'),
+  ('settled', 'settling'),
+  ('keys-out', 'settled'),
+  ('keys-out', 'standing'),
+  ('keys-out', 'run-hot'),
+  ('keys-out', 'settling');
 
 CREATE FUNCTION "job_take_step"() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN

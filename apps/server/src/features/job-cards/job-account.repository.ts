@@ -10,8 +10,8 @@ export class JobAccountRepository {
     return (await tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { stage: true } })).stage;
   }
 
-  async keysOut(tx: Tx, jobId: string, at: Date): Promise<void> {
-    await tx.job.update({ where: { id: jobId }, data: { keysOutAt: at, version: { increment: 1 } } });
+  async keysOut(tx: Tx, jobId: string, at: Date | null): Promise<void> {
+    await tx.job.update({ where: { id: jobId }, data: { keysOutAt: at, ...(at === null ? {} : { keyTag: null }), version: { increment: 1 } } });
   }
 
   async squared(tx: Tx, jobId: string, at: Date | null): Promise<void> {

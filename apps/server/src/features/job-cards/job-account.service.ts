@@ -22,6 +22,11 @@ export class JobAccount {
     await this.account.keysOut(tx, jobId, this.clock.now());
   }
 
+  /** Keys out was taken back: the car is still ours, under its tag. */
+  async keysCameBack(tx: Tx, jobId: string): Promise<void> {
+    await this.account.keysOut(tx, jobId, null);
+  }
+
   /** Brings the debts that follow from other rooms (money, units) up to date, then squares the job or takes that back. */
   async square(tx: Tx, jobId: string): Promise<void> {
     const stage = await this.account.stage(tx, jobId);

@@ -64,7 +64,7 @@ export class JobCards {
       if (!(await this.cards.isKnown(action.id, tx))) {
         await this.cards.add(tx, action, { receivedAt, difference });
         await this.bookWaste(tx, action, { before: card, after: next });
-        await this.followStage(tx, row, { card: next, actionId: action.id });
+        await this.followStage(tx, row, { card: next, action });
         card = next;
       }
       acknowledged.push({ id: action.id, difference });
@@ -75,10 +75,18 @@ export class JobCards {
     return acknowledged;
   }
 
-  private async followStage(tx: Tx, row: CardRow, { card, actionId }: { card: CardState; actionId: string }): Promise<void> {
-    if (card.stage === row.stage || row.stage === 'squared') return;
-    for (const to of stagePath(row.stage as Stage, card.stage)) {
-      await this.stages.move(tx, { jobId: row.id, from: row.stage, to, actionId });
+  private async followStage(tx: Tx, row: CardRow, { card, action }: { card: CardState; action: Action }): Promise<void> {
+    const isTakenBack = action.kind === 'take-back';
+    if (card.stage === row.stage || (row.stage === 'squared' && !isTakenBack)) return;
+    for (const to of stagePath(row.stage as Stage, card.stage, { isTakenBack })) {
+      await this.stages.move(tx, {
+        jobId: row.id,
+        from: row.stage,
+        to,
+        actionId: action.id,
+        ...(isTakenBack ? { why: 'Taken back' } : {}),
+      });
+      if (row.stage === 'keys-out') await this.account.keysCameBack(tx, row.id);
       row.stage = to;
     }
     if (card.stage === 'keys-out') await this.account.keysWentOut(tx, row.id);

@@ -14,6 +14,15 @@ describe('stagePath', () => {
     expect(stagePath(from, to)).toEqual(way);
   });
 
+  it.each([
+    ['keys-out', 'settling', ['settling']],
+    ['filled', 'closed-up', ['closed-up']],
+    ['settling', 'standing', ['opened', 'standing']],
+    ['squared', 'settled', ['keys-out', 'settled']],
+  ] as const)('what was taken back leads from %s to %s', (from, to, way) => {
+    expect(stagePath(from, to, { isTakenBack: true })).toEqual(way);
+  });
+
   it('only takes moves that exist', () => {
     for (const from of STAGES) {
       for (const to of STAGES) {
