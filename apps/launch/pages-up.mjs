@@ -17,6 +17,7 @@ export async function pagesUp(ended) {
   const host = process.env.HOST || '127.0.0.1';
   const reachable = { '0.0.0.0': '127.0.0.1', '::': '[::1]', '::1': '[::1]' }[host] ?? host;
   const url = `http://${reachable}:${process.env.PORT || 3000}/api/v1/health`;
+  if (!URL.canParse(url)) return false; // the server says what is wrong with PORT or HOST
   let isOver = false;
   void ended.then(() => (isOver = true));
   while (!isOver) {

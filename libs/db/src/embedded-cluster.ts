@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
+import { DatabaseStartError } from './database-start-error.ts';
 import type { Identity } from './embedded-identity.ts';
 import { give } from './embedded-place.ts';
 import type { Programs } from './embedded-programs.ts';
@@ -53,16 +54,19 @@ export async function openCluster(place: string, identity: Identity, programs: P
   try {
     if ((await version()) === undefined) await createCluster(place, identity, programs);
     const found = (await version())?.trim();
-    if (found === undefined) throw new Error(`${place} is not empty and holds no database: empty it, or choose another DATA_DIR`);
+    if (found === undefined)
+      throw new DatabaseStartError(`${place} is not empty and holds no database: empty it, or choose another DATA_DIR`);
     const own = /\) (\d+)/.exec(await programs.pgCtl('--version'))?.[1];
     if (found !== own) {
-      throw new Error(
+      throw new DatabaseStartError(
         `The database in ${place} was made by PostgreSQL ${found}; this release brings ${own}. Start the release that made it.`,
       );
     }
     return await readFile(path.join(place, PASSWORD_FILE), 'utf8');
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EACCES') throw error;
-    throw new Error(`The database in ${place} belongs to another user: start as that user, or choose another DATA_DIR`, { cause: error });
+    throw new DatabaseStartError(`The database in ${place} belongs to another user: start as that user, or choose another DATA_DIR`, {
+      cause: error,
+    });
   }
 }

@@ -1,6 +1,7 @@
 import { execFile } from 'node:child_process';
 import { stat } from 'node:fs/promises';
 import { promisify } from 'node:util';
+import { DatabaseStartError } from './database-start-error.ts';
 
 const run = promisify(execFile);
 
@@ -20,7 +21,7 @@ async function postgresUser(): Promise<Identity> {
   } catch {
     await run('useradd', ['--system', '--user-group', '--no-create-home', '--shell', '/usr/sbin/nologin', 'postgres']).catch(
       (error: unknown) => {
-        throw new Error(
+        throw new DatabaseStartError(
           'As root, PostgreSQL runs as the user postgres, who could not be created: create that user, or start as another user',
           {
             cause: error,

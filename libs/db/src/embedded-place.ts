@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { chown, chmod, mkdir, mkdtemp, readlink, rmdir, stat, symlink } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
+import { DatabaseStartError } from './database-start-error.ts';
 import { type Identity, mayUse } from './embedded-identity.ts';
 
 const SOCKET_DIR_BYTES = 90; // the system allows 107 with the socket's own name
@@ -34,7 +35,9 @@ export async function clusterPlace(options: { dir: string; identity: Identity; s
   await letPass(parent, identity);
   if (await mayUse(identity, '-x', parent)) return dir;
   if (await stat(dir).catch(() => undefined)) {
-    throw new Error(`The user who runs PostgreSQL can't reach ${dir}: let others pass through the directories above it (chmod o+x)`);
+    throw new DatabaseStartError(
+      `The user who runs PostgreSQL can't reach ${dir}: let others pass through the directories above it (chmod o+x)`,
+    );
   }
   await mkdir('/var/lib/runwarm', { recursive: true });
   const place = `/var/lib/runwarm/pg-${randomBytes(6).toString('hex')}`;
@@ -58,7 +61,7 @@ export async function socketPlace(place: string, identity: Identity): Promise<st
     await give(dir, identity);
     return dir;
   }
-  throw new Error(`No short path for the database's socket: ${beside} is too long. Set DATA_DIR to a shorter path.`);
+  throw new DatabaseStartError(`No short path for the database's socket: ${beside} is too long. Set DATA_DIR to a shorter path.`);
 }
 
 /** Only a temporary one goes; the one beside the cluster is used again. */

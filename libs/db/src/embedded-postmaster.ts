@@ -3,6 +3,7 @@ import { readFile, realpath, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
+import { DatabaseStartError } from './database-start-error.ts';
 
 const run = promisify(execFile);
 const PATIENCE_MS = 10_000;
@@ -66,7 +67,8 @@ export async function dropStalePidFile(dir: string): Promise<void> {
   const found = await readPidFile(place);
   if (!found || !exists(found.pid) || (await serves(found.pid, place))) return;
   for (const deadline = Date.now() + PATIENCE_MS; await memoryInUse(found.memoryId); await sleep(100)) {
-    if (Date.now() > deadline) throw new Error(`Processes of a PostgreSQL that crashed still use ${place}: end them, then start again`);
+    if (Date.now() > deadline)
+      throw new DatabaseStartError(`Processes of a PostgreSQL that crashed still use ${place}: end them, then start again`);
   }
   if (found.socketDir !== '') await rm(path.join(found.socketDir, `.s.PGSQL.${found.port}.lock`), { force: true });
   await rm(pidFile(place), { force: true });

