@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { Tx } from '#libs/db';
 import { type Action, applyAction, type CardState, findStep, type Step, stepsOf, WHOLE_CARD } from '#libs/checklist';
 import { Clock } from '../../platform/clock.ts';
 import { currentStaff } from '../../platform/request-context.ts';
@@ -40,7 +41,7 @@ export class CardActs {
       await this.rows.lock(tx, jobId);
       const { state } = await this.cards.open(jobId, tx);
       const action = this.toAction(jobId, state, { fields, key });
-      const after = await this.refuseMisfit(state, action);
+      const after = await this.refuseMisfit(tx, state, action);
       await this.cards.recordIn(tx, jobId, [action]);
       const status = after.steps[action.step]?.state;
       if (status === undefined) return { step: null, isFinished: action.kind === 'go-back' };
@@ -58,11 +59,11 @@ export class CardActs {
   }
 
   /** The card after the action. @throws did-not-fit where it would only be kept as a difference. */
-  private async refuseMisfit(state: CardState, action: Action): Promise<CardState> {
+  private async refuseMisfit(tx: Tx, state: CardState, action: Action): Promise<CardState> {
     const after = applyAction(state, action);
     const difference = after.differences.find(({ actionId }) => actionId === action.id);
     if (!difference || isInHistory(after, action.id)) return after;
-    throw didNotFit(namePeople(difference.why, await this.rows.staffNames()), fieldOf(state, action));
+    throw didNotFit(namePeople(difference.why, await this.rows.staffNames(tx)), fieldOf(state, action));
   }
 }
 

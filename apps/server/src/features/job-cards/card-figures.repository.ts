@@ -102,7 +102,7 @@ export class CardFiguresRepository {
   /** On the same engine, or on this car where its engine code is not known; what was taken back is left out. */
   async earlierTorques(job: { id: string; vehicleId: string; engineCode: string }): Promise<EarlierTorque[]> {
     return this.prisma.db.$queryRaw<EarlierTorque[]>`
-      select j.number as "jobNumber", (a.value ->> 'setAt')::float8 as "setAt", a.value ->> 'unit' as unit,
+      select max(j.number) as "jobNumber", (a.value ->> 'setAt')::float8 as "setAt", a.value ->> 'unit' as unit,
         a.value ->> 'document' as document, a.value ->> 'page' as page
       from job_action a
       join job j on j.id = a.job_id
@@ -111,7 +111,8 @@ export class CardFiguresRepository {
         and (v.id = ${job.vehicleId}::uuid or (v.engine_code <> '' and v.engine_code = ${job.engineCode}))
         and jsonb_typeof(a.value -> 'setAt') = 'number'
         and not exists (select from job_action t where t.job_id = a.job_id and t.step = a.step and t.kind = 'take-back' and t.seq > a.seq)
-      order by a.seq desc limit 3`;
+      group by 2, 3, 4, 5
+      order by max(a.seq) desc limit 3`;
   }
 
   /** When the last action of this card reached the workshop's server. */

@@ -11,7 +11,10 @@ export class JobAccountRepository {
   }
 
   async keysOut(tx: Tx, jobId: string, at: Date | null): Promise<void> {
-    await tx.job.update({ where: { id: jobId }, data: { keysOutAt: at, ...(at === null ? {} : { keyTag: null }), version: { increment: 1 } } });
+    await tx.job.update({
+      where: { id: jobId },
+      data: { keysOutAt: at, ...(at === null ? {} : { keyTag: null }), version: { increment: 1 } },
+    });
   }
 
   async squared(tx: Tx, jobId: string, at: Date | null): Promise<void> {

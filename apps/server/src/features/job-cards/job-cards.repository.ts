@@ -18,10 +18,6 @@ export interface CardRow {
   complaint: string;
 }
 
-export interface ReceivedAction extends Action {
-  receivedAt: Date;
-}
-
 @Injectable()
 export class JobCardsRepository {
   constructor(private readonly prisma: PrismaService) {}

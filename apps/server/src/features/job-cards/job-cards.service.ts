@@ -3,6 +3,7 @@ import { type Action, applyAction, type CardState, foldCard, type Stage } from '
 import type { DbClient, Tx } from '#libs/db';
 import { Clock } from '../../platform/clock.ts';
 import { PrismaService } from '../../platform/database.ts';
+import { retryConflicts } from '../../platform/retry-conflicts.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { JobAccount } from './job-account.service.ts';
@@ -41,14 +42,15 @@ export class JobCards {
   async open(jobId: string, db: DbClient = this.prisma.db): Promise<OpenCard> {
     const row = await this.cards.find(jobId, db);
     if (!row) throw noCard();
-    const [actions, workshop] = await Promise.all([this.cards.actions(jobId, db), this.workshop.find()]);
+    const actions = await this.cards.actions(jobId, db);
+    const workshop = await this.workshop.find(db);
     const setting = { onePersonSite: workshop?.isOnePerson ?? false, startStage: row.startStage as Stage };
     return { row, state: foldCard(row.definition, actions, setting) };
   }
 
   /** Takes actions in their order, each once. Those that do not fit are kept as differences, never dropped. */
   async record(jobId: string, actions: readonly Action[]): Promise<Acknowledged[]> {
-    return this.prisma.db.$transaction((tx) => this.recordIn(tx, jobId, actions), { maxWait: 5_000, timeout: 15_000 });
+    return retryConflicts(() => this.prisma.db.$transaction((tx) => this.recordIn(tx, jobId, actions), { maxWait: 5_000, timeout: 15_000 }));
   }
 
   /** The same inside a transaction of the caller's, such as the desk's taking in of a car. */

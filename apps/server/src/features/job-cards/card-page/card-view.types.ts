@@ -173,6 +173,8 @@ export interface CardView {
   /** `until`: for the page's script, when it can no longer be taken back without a reason. */
   justDone: { text: string; until: string; form: FormView } | null;
   differences: DifferenceView[];
+  /** Says at the top that something waits below to be looked at; empty where nothing does. */
+  toLookAt: string;
   waits: { text: string; form: FormView | null }[];
   checks: string[];
   errors: FormState['summary'];

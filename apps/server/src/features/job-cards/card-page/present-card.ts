@@ -32,14 +32,22 @@ export function presentCard(page: CardPage, light: string): CardView {
   const { row, state, step } = page;
   const stepState = step ? state.steps[step.key] : undefined;
   const work = step && stepState ? presentWork(page, step, stepState) : nothingLeft(page);
+  const errors = errorsOf(page);
+  const unsettled = state.differences.filter(({ settled }) => settled === null);
   return {
     title: `${step?.title ?? 'Job card'}, ${row.vehicle.registration}`,
     scripts: ['card.js'],
     head: presentHead(page),
     phases: presentPhases(page),
     work,
-    justDone: justDone(page),
-    differences: state.differences.filter(({ settled }) => settled === null).map((one) => presentDifference(page, one)),
+    justDone: errors.length > 0 ? null : justDone(page),
+    differences: unsettled.map((one) => presentDifference(page, one)),
+    toLookAt:
+      unsettled.length === 0
+        ? ''
+        : unsettled.length === 1
+          ? 'One entry did not fit the card'
+          : `${unsettled.length} entries did not fit the card`,
     waits: state.waits.map((wait) => ({
       text: waitWords(page, wait),
       form:
@@ -54,7 +62,7 @@ export function presentCard(page: CardPage, light: string): CardView {
             }),
     })),
     checks: state.checks.filter((text) => !work.warnings.includes(text)).map((text) => namePeople(text, page.names)),
-    errors: errorsOf(page),
+    errors,
     sent: { state: 'saved', bold: 'All saved', text: sentText(page) },
     lights: { action: urls.light, choices: LIGHTS.map(([value, label]) => ({ value, label, current: value === light })) },
   };

@@ -96,7 +96,7 @@ function openNote(page: CardPage, step: Step, state: StepState): string {
   const owed = page.state.debts.find((debt) => debt.step === step.key && debt.state === 'open');
   if (owed) return owed.due === null ? 'Owed' : `Owed by ${plainDate(new Date(owed.due))}`;
   if (state.why !== null) return namePeople(state.why, page.names);
-  if (step.hold !== undefined) return `Hold point. Nothing of ${HOLD_WORDS[step.hold].protects} starts before it.`;
+  if (step.hold !== undefined) return `Hold point. Comes before ${HOLD_WORDS[step.hold].protects}.`;
   if (state.state === 'taken-back') return 'Taken back';
   if (step.figures?.includes('tray') === true && page.figures.trayL !== null && step.evidence.kind === 'tick') {
     return `${page.figures.trayL} L or larger`;
