@@ -50,7 +50,9 @@ export class JobCards {
 
   /** Takes actions in their order, each once. Those that do not fit are kept as differences, never dropped. */
   async record(jobId: string, actions: readonly Action[]): Promise<Acknowledged[]> {
-    return retryConflicts(() => this.prisma.db.$transaction((tx) => this.recordIn(tx, jobId, actions), { maxWait: 5_000, timeout: 15_000 }));
+    return retryConflicts(() =>
+      this.prisma.db.$transaction((tx) => this.recordIn(tx, jobId, actions), { maxWait: 5_000, timeout: 15_000 }),
+    );
   }
 
   /** The same inside a transaction of the caller's, such as the desk's taking in of a car. */

@@ -4,7 +4,7 @@ import { evidenceFromForm } from './evidence-from-form.ts';
 import { type TypedFields, TypedForm } from './typed-form.ts';
 
 /** What a form of the card can ask for. `do` is the step's own work, `close` ends a step of jugs. */
-export const CARD_ACTS = [
+const CARD_ACTS = [
   'do',
   'close',
   'pour',

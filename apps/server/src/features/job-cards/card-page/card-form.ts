@@ -1,7 +1,7 @@
 import { type FieldSpec, formField } from '../../../web/form-field.ts';
 import { urls } from '../../../web/urls.ts';
 import type { CardAct } from '../card-form/action-from-form.ts';
-import type { ButtonView, CardPage, FormView, PartView, PlatesView } from './card-view.types.ts';
+import type { ButtonView, CardPage, FoldView, FormView, PartView, PlatesView } from './card-view.types.ts';
 
 export interface FormSpec {
   /** Which form of the page: its answers come back by it. */
@@ -68,4 +68,9 @@ export function tickPart(page: CardPage, form: string, spec: { name: string; leg
   const { name, legend, label, note } = spec;
   const option = { value: '1', label, ...(note === undefined ? {} : { note }) };
   return { plates: platesView(page, form, { legend, name, many: true, oneColumn: true, options: [option] }) };
+}
+
+/** A form behind its words: open by itself where it came back with an error. */
+export function foldedForm(page: CardPage, summary: string, spec: FormSpec): FoldView {
+  return { summary, isOpen: page.formState(spec.name).summary.length > 0, form: cardForm(page, spec) };
 }

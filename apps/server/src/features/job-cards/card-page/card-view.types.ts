@@ -77,13 +77,13 @@ export interface ReadingView {
   verdict?: VerdictView;
 }
 
-export interface VerdictView {
+interface VerdictView {
   verdict: 'fits' | 'does-not-fit' | 'inconclusive' | 'not-read';
   word: string;
   sum: string;
 }
 
-export interface DrawingView {
+interface DrawingView {
   svg: string;
   table: DataTable;
 }
@@ -153,7 +153,7 @@ export interface WorkView {
   folds: FoldView[];
 }
 
-export interface DifferenceView {
+interface DifferenceView {
   what: string;
   why: string;
   settle: FormView | null;

@@ -1,19 +1,7 @@
-import {
-  COLD_REASON_WORDS,
-  COLD_REASONS,
-  PASS_REASON_WORDS,
-  PASS_REASONS,
-  phaseOf,
-  STAGE_MOVES,
-  STAGE_WORDS,
-  type Step,
-  type StepState,
-  WAIT_KINDS,
-  WAIT_WORDS,
-  WHOLE_CARD,
-} from '#libs/checklist';
-import { type FormSpec, cardForm, fieldPart, platesView, tickPart } from './card-form.ts';
+import { COLD_REASON_WORDS, COLD_REASONS, PASS_REASON_WORDS, PASS_REASONS, type Step, type StepState } from '#libs/checklist';
 import type { CardPage, FoldView } from './card-view.types.ts';
+import { fieldPart, foldedForm, platesView, tickPart } from './card-form.ts';
+import { presentRemarks } from './present-remarks.ts';
 
 /** What can be said of a step beside doing it. Each opens at a tap, and by itself when it came back with an error. */
 export function presentFolds(page: CardPage, step: Step, state: StepState): FoldView[] {
@@ -22,15 +10,8 @@ export function presentFolds(page: CardPage, step: Step, state: StepState): Fold
     ...notHere(page, step, state),
     ...takeBack(page, step, state),
     ...letGo(page, step),
-    ...remarks(page, step),
-    wait(page),
-    ...goBack(page),
-    ...workTime(page, step),
+    ...presentRemarks(page, step),
   ];
-}
-
-function fold(page: CardPage, summary: string, spec: FormSpec): FoldView {
-  return { summary, isOpen: page.formState(spec.name).summary.length > 0, form: cardForm(page, spec) };
 }
 
 const isOpen = ({ state }: StepState): boolean => state === 'open' || state === 'taken-back';
@@ -41,7 +22,7 @@ function passWithout(page: CardPage, step: Step, state: StepState): FoldView[] {
   if (step.hold === 'safe-to-open') return openWarm(page, step);
   const name = 'without';
   return [
-    fold(page, 'Pass it without: say why', {
+    foldedForm(page, 'Pass it without: say why', {
       name,
       act: 'without',
       place: step.key,
@@ -60,7 +41,7 @@ function openWarm(page: CardPage, step: Step): FoldView[] {
   const name = 'without';
   const others = [...page.names].filter(([id]) => id !== page.staff.staffId);
   return [
-    fold(page, 'Can’t be measured: say why', {
+    foldedForm(page, 'Can’t be measured: say why', {
       name,
       act: 'without',
       place: step.key,
@@ -104,7 +85,7 @@ function notHere(page: CardPage, step: Step, state: StepState): FoldView[] {
   if (step.hold !== undefined || isKeys || isOwed || !isOpen(state)) return [];
   const name = 'not-here';
   return [
-    fold(page, 'Not on this car', {
+    foldedForm(page, 'Not on this car', {
       name,
       act: 'not-here',
       place: step.key,
@@ -119,7 +100,7 @@ function takeBack(page: CardPage, step: Step, state: StepState): FoldView[] {
   if (live.length === 0) return [];
   const name = 'take-back';
   return [
-    fold(page, 'Take back', {
+    foldedForm(page, 'Take back', {
       name,
       act: 'take-back',
       place: step.key,
@@ -154,102 +135,12 @@ function letGo(page: CardPage, step: Step): FoldView[] {
   if (!isOwed || page.staff.role !== 'owner') return [];
   const name = 'let-go';
   return [
-    fold(page, 'Let it go', {
+    foldedForm(page, 'Let it go', {
       name,
       act: 'let-go',
       place: step.key,
       parts: [fieldPart(page, name, { name: 'letGo', label: 'Why nobody will do this any more', maxlength: 300, required: true })],
       buttons: [{ label: 'Let it go', look: 'lose' }],
-    }),
-  ];
-}
-
-function remarks(page: CardPage, step: Step): FoldView[] {
-  return [
-    fold(page, 'Finding', {
-      name: 'finding',
-      act: 'finding',
-      place: step.key,
-      parts: [
-        fieldPart(page, 'finding', { name: 'found', label: 'What was found', lines: 2, maxlength: 1000, required: true }),
-        {
-          plates: platesView(page, 'finding', {
-            legend: 'How bad it is',
-            name: 'severity',
-            bare: true,
-            required: true,
-            options: [
-              { value: 'now', label: 'Now', note: 'not safe or not driveable' },
-              { value: 'soon', label: 'Soon' },
-              { value: 'watch', label: 'Watch it' },
-            ],
-          }),
-        },
-      ],
-      buttons: [{ label: 'Keep the finding', look: '' }],
-    }),
-    fold(page, 'Note', {
-      name: 'note',
-      act: 'note',
-      place: step.key,
-      parts: [fieldPart(page, 'note', { name: 'note', label: 'Note', lines: 2, maxlength: 1000, required: true })],
-      buttons: [{ label: 'Keep the note', look: '' }],
-    }),
-  ];
-}
-
-function wait(page: CardPage): FoldView {
-  const name = 'wait';
-  return fold(page, 'Something to wait for', {
-    name,
-    act: 'wait',
-    place: WHOLE_CARD,
-    parts: [
-      fieldPart(page, name, {
-        name: 'waitFor',
-        label: 'What is waited for',
-        required: true,
-        options: [{ value: '', label: 'Choose' }, ...WAIT_KINDS.map((kind) => ({ value: kind, label: WAIT_WORDS[kind] }))],
-      }),
-      fieldPart(page, name, { name: 'waitWords', label: 'In words', maxlength: 300, optional: true }),
-      fieldPart(page, name, { name: 'who', label: 'Who acts', maxlength: 100, optional: true }),
-      fieldPart(page, name, { name: 'until', label: 'Expected by', type: 'date', optional: true, short: true }),
-    ],
-    buttons: [{ label: 'The job waits', look: '' }],
-  });
-}
-
-function goBack(page: CardPage): FoldView[] {
-  const moves = STAGE_MOVES.filter(({ kind, from }) => kind === 'back' && from === page.state.stage);
-  if (moves.length === 0) return [];
-  const name = 'go-back';
-  return [
-    fold(page, 'The job goes back', {
-      name,
-      act: 'go-back',
-      place: WHOLE_CARD,
-      parts: [
-        { words: 'Its steps from there on are open once more; what was done stays on record.' },
-        fieldPart(page, name, { name: 'backWhy', label: 'Why', maxlength: 300, required: true }),
-      ],
-      buttons: moves.map(({ to }) => ({ label: `Back to “${STAGE_WORDS[to]}”`, name: 'to', value: to, look: '' })),
-    }),
-  ];
-}
-
-/** A person's own time on a phase. */
-function workTime(page: CardPage, step: Step): FoldView[] {
-  const phase = phaseOf(page.state.template, step.key);
-  if (!phase) return [];
-  const isRunning = page.state.workTimes.some(
-    (time) => time.step === phase.key && time.by === page.staff.staffId && time.stoppedAt === null,
-  );
-  return [
-    fold(page, isRunning ? `Your time on “${phase.title}” runs` : 'Your time', {
-      name: 'time',
-      act: isRunning ? 'stop' : 'start',
-      place: phase.key,
-      buttons: [{ label: `${isRunning ? 'Stop' : 'Start'} your time on “${phase.title}”`, look: '' }],
     }),
   ];
 }

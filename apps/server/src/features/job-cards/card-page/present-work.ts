@@ -53,7 +53,7 @@ function mayRecord(page: CardPage, step: Step, state: StepState): boolean {
 }
 
 /** The first sentence says what the danger is. */
-export function splitCaution(caution: string): { bold: string; text: string } {
+function splitCaution(caution: string): { bold: string; text: string } {
   const end = /[.:!]\s/.exec(caution);
   return end ? { bold: caution.slice(0, end.index + 1), text: caution.slice(end.index + 2) } : { bold: caution, text: '' };
 }
