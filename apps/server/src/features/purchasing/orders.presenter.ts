@@ -82,7 +82,7 @@ export function presentOrders(
       key: keyText(unit),
       jobHref: unit.job ? urls.jobParts(unit.job.id) : '',
       ordered: dateText(unit.createdAt, place.timeZone),
-      came: `${urls.orders}/units/${unit.id}/came`,
+      came: urls.delivery(unit.id, 'came'),
       page: urls.orders,
     })),
     hasDue: due.length > 0,
@@ -132,7 +132,6 @@ export function presentOrder(
 ): OrderView {
   const [first] = units;
   const waiting = units.filter((unit) => unit.place === 'expected').length;
-  const pageOf = (id: string, act: string): string => `${urls.orders}/units/${id}/${act}`;
   return {
     title: `Order ${order.number}`,
     page: urls.order(order.id),
@@ -160,9 +159,9 @@ export function presentOrder(
       reason: unit.arrivalReason === 'ordered' ? '' : ARRIVAL_REASON_WORDS[unit.arrivalReason],
       back: unit.returnBy ? plainDate(unit.returnBy) : '',
       isExpected: unit.place === 'expected',
-      came: pageOf(unit.id, 'came'),
-      calledOff: pageOf(unit.id, 'called-off'),
-      neverCame: pageOf(unit.id, 'never-came'),
+      came: urls.delivery(unit.id, 'came'),
+      calledOff: urls.delivery(unit.id, 'called-off'),
+      neverCame: urls.delivery(unit.id, 'never-came'),
     })),
     errors: form.summary,
     odd: {

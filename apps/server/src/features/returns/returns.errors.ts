@@ -26,3 +26,23 @@ export const nothingOpen = (code: string): DomainError =>
 /** The supplier will not take it back. */
 export const cannotGoBack = (code: string, why: string): DomainError =>
   new DomainError('impossible', 'cannot-go-back', `${code} can’t go back. ${why}`);
+
+/** An entry that is not on this unit, or was taken back before. */
+export const noSuchEntry = (): DomainError =>
+  new DomainError(
+    'conflict',
+    'no-such-entry',
+    'There is no such entry on this piece that can be taken back, or it was taken back already.',
+  );
+
+/** An amount of nothing says nothing. */
+export const noAmount = (): DomainError =>
+  new DomainError('malformed', 'no-amount', 'The amount has to be more than nothing.', {
+    errors: [{ field: 'amount', message: 'The amount has to be more than nothing.' }],
+  });
+
+/** Opening the box gives up the right of return: that has to be meant. */
+export const openedForGood = (supplier: string): DomainError =>
+  new DomainError('malformed', 'opened-for-good', `${supplier} takes back unopened boxes only: say that you mean to open it.`, {
+    errors: [{ field: 'sure', message: `${supplier} takes back unopened boxes only: an opened one is ours to keep.` }],
+  });

@@ -2,12 +2,18 @@ import { Module } from '@nestjs/common';
 import { JobCardsModule } from '../job-cards/job-cards.module.ts';
 import { ReleaseRepository } from './release.repository.ts';
 import { SetAsideRelease } from './set-aside-release.service.ts';
+import { ShelfController } from './shelf.controller.ts';
+import { ShelfRepository } from './shelf.repository.ts';
+import { ShelfService } from './shelf.service.ts';
+import { UnitActs } from './unit-acts.service.ts';
+import { UnitsController } from './units.controller.ts';
 import { UnitsRepository } from './units.repository.ts';
 import { Units } from './units.service.ts';
 
 @Module({
   imports: [JobCardsModule],
-  providers: [Units, UnitsRepository, SetAsideRelease, ReleaseRepository],
-  exports: [Units, SetAsideRelease],
+  controllers: [ShelfController, UnitsController],
+  providers: [Units, UnitActs, UnitsRepository, SetAsideRelease, ReleaseRepository, ShelfService, ShelfRepository],
+  exports: [Units, UnitActs, SetAsideRelease],
 })
 export class ReturnsModule {}

@@ -38,11 +38,9 @@ export class SetAsideRelease {
   async releaseSetAside(tx: Tx, jobId: string): Promise<number> {
     const variantId = await this.rows.chosenVariant(tx, jobId);
     if (variantId === undefined) return 0;
-    const [{ state }, units, { returnLeadDays, timeZone }] = await Promise.all([
-      this.cards.open(jobId, tx),
-      this.units.ofJob(jobId, tx),
-      this.workshop.get(),
-    ]);
+    const { state } = await this.cards.open(jobId, tx);
+    const units = await this.units.ofJob(jobId, tx);
+    const { returnLeadDays, timeZone } = await this.workshop.get();
     const decisions = releaseDecision(units, {
       variantId,
       isFitted: state.steps['fitted']?.state === 'done',

@@ -35,6 +35,7 @@ export interface UnitSupplier {
 
 /** An entry in a unit's account, as it is kept. */
 export interface MoneyRow {
+  id: string;
   kind: MoneyKind;
   amountNet: string;
   at: Date;
@@ -90,7 +91,7 @@ const WHOLE = {
       },
     },
   },
-  money: { orderBy: { id: 'asc' }, select: { kind: true, amountNet: true, at: true, byId: true, reference: true, why: true } },
+  money: { orderBy: { id: 'asc' }, select: { id: true, kind: true, amountNet: true, at: true, byId: true, reference: true, why: true } },
 } as const;
 
 interface SupplierRow extends Omit<UnitSupplier, 'windowStart' | 'restockingPct' | 'returnCarriage'> {
@@ -116,6 +117,10 @@ export class UnitsRepository {
 
   async byCode(code: string, db: DbClient = this.prisma.db): Promise<Unit | undefined> {
     return (await this.many({ code }, db))[0];
+  }
+
+  async byIds(ids: readonly string[]): Promise<Unit[]> {
+    return ids.length === 0 ? [] : this.many({ id: { in: [...ids] } }, this.prisma.db);
   }
 
   async ofJob(jobId: string, db: DbClient = this.prisma.db): Promise<Unit[]> {
@@ -148,7 +153,12 @@ export class UnitsRepository {
         priceNet: variant.priceNet.toFixed(2),
         supplier: toTerms(variant.supplier),
       },
-      money: money.map((entry) => ({ ...entry, kind: entry.kind as MoneyKind, amountNet: entry.amountNet.toFixed(2) })),
+      money: money.map((entry) => ({
+        ...entry,
+        id: String(entry.id),
+        kind: entry.kind as MoneyKind,
+        amountNet: entry.amountNet.toFixed(2),
+      })),
     }));
   }
 
@@ -184,8 +194,8 @@ export class UnitsRepository {
     await tx.unitMove.create({ data: move, select: { id: true } });
   }
 
-  async addMoney(tx: Tx, unitId: string, entry: MoneyRow): Promise<void> {
-    await tx.unitMoney.create({ data: { ...entry, unitId }, select: { id: true } });
+  async addMoney(tx: Tx, unitId: string, entry: Omit<MoneyRow, 'id'>): Promise<string> {
+    return String((await tx.unitMoney.create({ data: { ...entry, unitId }, select: { id: true } })).id);
   }
 
   async setFacts(tx: Tx, id: string, facts: UnitFacts): Promise<void> {

@@ -20,7 +20,7 @@ import { JobAccount } from '../job-cards/job-account.service.ts';
 import { chargedAlready, movedMeanwhile, noUnit, refusedMove, unknownCode } from './returns.errors.ts';
 import { backAgainst } from './return-candidate.ts';
 import { bareCode, codeProblem, unitCode } from './unit-code.ts';
-import { type Unit, UnitsRepository } from './units.repository.ts';
+import { type MoveRow, type Unit, UnitsRepository } from './units.repository.ts';
 
 export type { Unit } from './units.repository.ts';
 
@@ -95,6 +95,10 @@ export class Units {
     return this.units.staffNames();
   }
 
+  moves(id: string): Promise<MoveRow[]> {
+    return this.units.moves(id);
+  }
+
   stocked(variantIds: readonly string[]): Promise<Unit[]> {
     return this.units.stocked(variantIds);
   }
@@ -115,7 +119,7 @@ export class Units {
   /** It came: set aside, with its last day to go back, and charged at the price of its order. */
   async arrive(tx: Tx, id: string): Promise<void> {
     const unit = await this.hold(tx, id);
-    const { timeZone } = await this.workshop.get();
+    const { timeZone } = await this.workshop.get(tx);
     const arrivedAt = this.clock.now();
     const arrivedOn = isoDay(arrivedAt, timeZone);
     const orderedOn = unit.orderLine ? isoDay(unit.orderLine.order.orderedAt, timeZone) : arrivedOn;
@@ -159,12 +163,11 @@ export class Units {
   async enter(tx: Tx, unit: Unit, { kind, amountNet, reference = '', why = '' }: MoneyToEnter): Promise<void> {
     const entry = { kind, amountNet, at: this.clock.now(), byId: requestContext.getStore()?.staff?.staffId ?? null, reference, why };
     try {
-      await this.units.addMoney(tx, unit.id, entry);
+      unit.money.push({ id: await this.units.addMoney(tx, unit.id, entry), ...entry });
     } catch (error) {
       if (violatedConstraint(error) === 'unit_money_one_charge') throw chargedAlready(unit.label);
       throw error;
     }
-    unit.money.push(entry);
     await this.square(tx, unit.job?.id);
   }
 
@@ -193,15 +196,6 @@ export class Units {
   }
 }
 
-/** The library's account needs names for its entries; ours are known by their order. */
 function toLife({ place, money }: Unit): Parameters<typeof checkMove>[0] {
-  const entries = money.map(({ kind, amountNet, at, byId, reference }, index) => ({
-    id: String(index),
-    kind,
-    amountNet,
-    at: at.toISOString(),
-    by: byId ?? 'the tool',
-    reference,
-  }));
-  return { place, money: entries };
+  return { place, money: money.map((entry) => ({ ...entry, at: entry.at.toISOString(), by: entry.byId ?? 'the tool' })) };
 }
