@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { Database } from '#libs/db';
+import type { Database, DbClient } from '#libs/db';
 import { PrismaService } from './database.ts';
 
 /** What the workshop says of itself: its paper, its site, its rates. Money and rates are decimal text. */
@@ -55,13 +55,14 @@ export function toWorkshop(row: WorkshopRow): Workshop {
 export class WorkshopFacts {
   constructor(private readonly prisma: PrismaService) {}
 
-  async find(): Promise<Workshop | undefined> {
-    const row = await this.prisma.db.workshop.findUnique({ where: { id: 1 } });
+  async find(db: DbClient = this.prisma.db): Promise<Workshop | undefined> {
+    const row = await db.workshop.findUnique({ where: { id: 1 } });
     return row ? toWorkshop(row) : undefined;
   }
 
-  async get(): Promise<Workshop> {
-    const workshop = await this.find();
+  /** Inside a transaction give its own client: another connection may not be had while this one is held. */
+  async get(db?: DbClient): Promise<Workshop> {
+    const workshop = await this.find(db);
     if (!workshop) throw new Error('The workshop is not set up yet');
     return workshop;
   }

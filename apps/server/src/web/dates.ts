@@ -38,3 +38,6 @@ export function dayColumn(day: string): Date | undefined {
   const typed = DateTime.fromFormat(day, 'yyyy-MM-dd', { zone: 'utc' });
   return typed.isValid ? typed.toJSDate() : undefined;
 }
+
+/** Whether a day (of a date column) is over where the workshop is: it is late from the next morning on. */
+export const isPast = (day: Date, now: Date, timeZone: string): boolean => isoDay(day, 'utc') < isoDay(now, timeZone);

@@ -1,5 +1,5 @@
 import { DEBT_WORDS, type DebtKind, STAGE_WORDS, type Stage, WAIT_WORDS, type WaitKind } from '#libs/checklist';
-import { dayText, plainDate, timeText } from '../../web/dates.ts';
+import { dayText, isPast, plainDate, timeText } from '../../web/dates.ts';
 import { urls } from '../../web/urls.ts';
 import type { JobListRow } from './jobs.repository.ts';
 
@@ -44,7 +44,6 @@ export function presentBays(
   { here, owing }: { here: readonly JobListRow[]; owing: readonly JobListRow[] },
   { now, timeZone, mayTakeCalls }: { now: Date; timeZone: string; mayTakeCalls: boolean },
 ): BaysView {
-  const today = plainDate(now);
   return {
     title: 'Bays',
     head: {
@@ -76,7 +75,7 @@ export function presentBays(
       owed: job.debts.map(({ kind, dueOn }) => ({
         word: DEBT_WORDS[kind as DebtKind] ?? kind,
         due: dueOn === null ? '' : plainDate(dueOn),
-        isLate: dueOn !== null && dueOn.getTime() < now.getTime() && plainDate(dueOn) !== today,
+        isLate: dueOn !== null && isPast(dueOn, now, timeZone),
       })),
     })),
     hasJobs: here.length > 0,

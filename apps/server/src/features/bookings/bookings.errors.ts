@@ -26,3 +26,11 @@ export const notOnTheList = (field: string): DomainError => onField('malformed',
 /** The booking was called off before. */
 export const calledOffAlready = (): DomainError =>
   new DomainError('conflict', 'called-off-already', 'This booking was called off already.');
+
+/** The car came in before. */
+export const hereAlready = (): DomainError =>
+  new DomainError('conflict', 'here-already', 'This car is here already, or has gone. Look at the job again.');
+
+/** The job is over. */
+export const jobIsOver = (): DomainError =>
+  new DomainError('impossible', 'job-is-over', 'The car of this job has gone: take a new complaint to book it again.');

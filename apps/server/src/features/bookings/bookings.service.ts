@@ -6,10 +6,12 @@ import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { instantAt } from '../../web/dates.ts';
 import { JobStages } from '../job-cards/job-stages.service.ts';
-import { calledOffAlready, handsTaken, noJob, noSuchTime, notOnTheList, placeTaken } from './bookings.errors.ts';
+import { calledOffAlready, handsTaken, jobIsOver, noJob, noSuchTime, notOnTheList, placeTaken } from './bookings.errors.ts';
 import { BookingsRepository, type Place } from './bookings.repository.ts';
 import type { BookingDto } from './dto/booking.dto.ts';
 import { JobsRepository } from './jobs.repository.ts';
+
+const GONE = new Set(['keys-out', 'squared', 'fell-through']);
 
 @Injectable()
 export class BookingsService {
@@ -41,6 +43,7 @@ export class BookingsService {
       await this.unitOfWork.run(async (tx) => {
         const job = await this.jobs.lock(tx, jobId);
         if (!job) throw noJob();
+        if (GONE.has(job.stage)) throw jobIsOver();
         const id = await this.bookings.book(tx, {
           jobId,
           placeId: place.id,

@@ -11,11 +11,14 @@ import { VehiclesService } from '../customers/vehicles.service.ts';
 import { JobAccount } from '../job-cards/job-account.service.ts';
 import { JobCards } from '../job-cards/job-cards.service.ts';
 import { JobStages } from '../job-cards/job-stages.service.ts';
-import { noJob, notOnTheList, tagTaken } from './bookings.errors.ts';
+import { hereAlready, noJob, notOnTheList, tagTaken } from './bookings.errors.ts';
 import type { ArrivalDto } from './dto/arrival.dto.ts';
 import type { EndDebtDto } from './dto/end-debt.dto.ts';
 import type { TakeComplaintDto } from './dto/take-complaint.dto.ts';
 import { type JobListRow, type JobPageRow, JobsRepository, type TemplateChoice } from './jobs.repository.ts';
+
+/** The car is not here yet. */
+const IS_AHEAD = new Set(['spoken-of', 'expected']);
 
 @Injectable()
 export class JobsService {
@@ -49,7 +52,8 @@ export class JobsService {
 
   /** @returns the new job's id. */
   async takeComplaint(vehicleId: string, input: TakeComplaintDto): Promise<string> {
-    const vehicle = await this.vehicles.get(vehicleId);
+    const vehicle = await this.vehicles.withHistory(vehicleId);
+    if (input.comebackOf !== undefined && !vehicle.jobs.some(({ id }) => id === input.comebackOf)) throw notOnTheList('comebackOf');
     return this.unitOfWork.run(async (tx) => {
       const template = (await this.jobs.templates(tx)).find(({ key }) => key === input.template);
       if (!template) throw notOnTheList('template');
@@ -75,6 +79,7 @@ export class JobsService {
       await this.unitOfWork.run(async (tx) => {
         const job = await this.jobs.lock(tx, id);
         if (!job) throw noJob();
+        if (!IS_AHEAD.has(job.stage)) throw hereAlready();
         const odometerKm = input.odometerKm === '' ? null : Number(input.odometerKm);
         await this.jobs.arrive(tx, id, { keyTag, odometerKm, leftInCar: input.leftInCar, arrivedAt: this.clock.now() });
         await this.cards.recordIn(tx, id, this.arrivalActions(id, odometerKm));

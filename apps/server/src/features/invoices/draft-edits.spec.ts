@@ -1,6 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import type { DraftLine } from '#libs/invoicing';
-import { originOf, withEdits } from './draft-edits.ts';
+import { originsOf, withEdits } from './draft-edits.ts';
 import type { LineEdit } from './job-bill.repository.ts';
 
 const labour: DraftLine = {
@@ -50,11 +50,21 @@ describe('withEdits', () => {
   it('replaces, removes and adds, and numbers anew', () => {
     const lines = withEdits(
       [labour, part],
-      [edit(originOf(labour)), edit(originOf(part), { isRemoved: true }), edit('typed:1', { description: 'Clip' })],
+      [edit('labour:Labour'), edit('part:NR-1', { isRemoved: true }), edit('typed:1', { description: 'Clip' })],
     );
     expect(lines.map(({ id, name, quantity, changedWhy }) => [id, name, quantity, changedWhy])).toEqual([
       ['1', 'Labour, agreed', '1.5', 'agreed by phone'],
       ['2', 'Clip', '1.5', 'agreed by phone'],
     ]);
+  });
+
+  it('bills nothing for a change whose line is gone', () => {
+    expect(withEdits([labour], [edit('part:NR-1', { description: 'Thermostat, agreed' })]).map(({ name }) => name)).toEqual(['Labour']);
+  });
+
+  it('changes one of two lines of the same name', () => {
+    expect(originsOf([part, part])).toEqual(['part:NR-1', 'part:NR-1#2']);
+    const lines = withEdits([part, part], [edit('part:NR-1#2', { description: 'The second' })]);
+    expect(lines.map(({ name }) => name)).toEqual(['Thermostat', 'The second']);
   });
 });

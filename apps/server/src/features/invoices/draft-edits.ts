@@ -7,8 +7,26 @@ export interface EditedLine extends DraftLine {
   changedWhy: string | null;
 }
 
-/** Names a computed line, so that the desk's change finds it again when the draft is computed anew. */
-export const originOf = (line: DraftLine): string => `${line.kind}:${line.itemNumber ?? line.name}`;
+/** A line that the desk added by hand. */
+const TYPED = 'typed:';
+
+export const newTypedOrigin = (id: string): string => `${TYPED}${id}`;
+
+const nameOf = (line: DraftLine): string => `${line.kind}:${line.itemNumber ?? line.name}`;
+
+/**
+ * Names the computed lines, so that the desk's change finds its line again when the draft is computed anew. Of two lines of the
+ * same name the second is called the second: a change never hits both.
+ */
+export function originsOf(lines: readonly DraftLine[]): string[] {
+  const seen = new Map<string, number>();
+  return lines.map((line) => {
+    const name = nameOf(line);
+    const count = (seen.get(name) ?? 0) + 1;
+    seen.set(name, count);
+    return count === 1 ? name : `${name}#${count}`;
+  });
+}
 
 function ofEdit(edit: LineEdit): EditedLine {
   return {
@@ -28,14 +46,15 @@ function ofEdit(edit: LineEdit): EditedLine {
 /** The computed lines with the desk's changes: changed ones replaced, removed ones left out, added ones at the end, numbered anew. */
 export function withEdits(computed: readonly DraftLine[], edits: readonly LineEdit[]): EditedLine[] {
   const byOrigin = new Map(edits.map((edit) => [edit.origin, edit]));
-  const kept = computed.flatMap((line): EditedLine[] => {
-    const origin = originOf(line);
+  const origins = originsOf(computed);
+  const kept = computed.flatMap((line, index): EditedLine[] => {
+    const origin = origins[index] ?? '';
     const edit = byOrigin.get(origin);
     if (edit === undefined) return [{ ...line, origin, changedWhy: null }];
     if (edit.isRemoved) return [];
     return [{ ...line, ...ofEdit(edit) }];
   });
-  const known = new Set(computed.map(originOf));
-  const added = edits.filter(({ origin, isRemoved }) => !isRemoved && !known.has(origin)).map(ofEdit);
+  // A change whose line is no longer computed (its part was taken out) bills nothing: only what was typed as a line of its own does.
+  const added = edits.filter(({ origin, isRemoved }) => !isRemoved && origin.startsWith(TYPED)).map(ofEdit);
   return [...kept, ...added].map((line, index) => ({ ...line, id: String(index + 1) }));
 }

@@ -3,14 +3,15 @@ import { Injectable } from '@nestjs/common';
 import type { CardState } from '#libs/checklist';
 import type { DbClient } from '#libs/db';
 import { draftLines, type DraftedWork, type Totals, totals } from '#libs/invoicing';
+import { Decimal } from '#libs/money';
 import { Audit } from '../../platform/audit.ts';
 import { Clock } from '../../platform/clock.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { type Workshop, WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { JobCards } from '../job-cards/job-cards.service.ts';
-import { type EditedLine, withEdits } from './draft-edits.ts';
+import { type EditedLine, newTypedOrigin, withEdits } from './draft-edits.ts';
 import type { EditLineDto } from './dto/edit-line.dto.ts';
-import { badDraft, badFigure, noJob } from './invoices.errors.ts';
+import { badDraft, badFigure, beyondAnySum, issuedAlready, noJob } from './invoices.errors.ts';
 import { type BillFacts, JobBillRepository } from './job-bill.repository.ts';
 import { jobWork } from './job-work.ts';
 
@@ -37,6 +38,8 @@ const NOTHING: Totals = {
   payable: '0.00',
 };
 
+const MOST = '99999999.99';
+
 /** An invoice has at least one line; a draft may have none yet. */
 function sumsOf(lines: readonly EditedLine[]): Totals {
   if (lines.length === 0) return NOTHING;
@@ -44,6 +47,7 @@ function sumsOf(lines: readonly EditedLine[]): Totals {
     lines: lines.map(({ quantity, unitPrice, vatCategory, vatRate }) => ({ quantity, unitPrice, vatCategory, vatRate })),
   });
   if (!sums.ok) throw badDraft(sums.errors);
+  if (new Decimal(sums.value.taxInclusive).gt(MOST)) throw beyondAnySum();
   return sums.value;
 }
 
@@ -60,7 +64,8 @@ export class DraftsService {
   ) {}
 
   async draft(jobId: string, db?: DbClient): Promise<Draft> {
-    const [facts, workshop] = await Promise.all([this.bills.facts(jobId, db), this.workshop.get()]);
+    const facts = await this.bills.facts(jobId, db);
+    const workshop = await this.workshop.get(db);
     if (!facts) throw noJob();
     const { state: card } = await this.cards.open(jobId, db);
     const drafted = draftLines(jobWork(facts, card, workshop));
@@ -73,11 +78,13 @@ export class DraftsService {
   async edit(jobId: string, input: EditLineDto): Promise<void> {
     await this.unitOfWork.run(async (tx) => {
       if (!(await this.bills.lockJob(tx, jobId))) throw noJob();
-      const { lines, workshop } = await this.draft(jobId, tx);
+      const { facts, lines, workshop } = await this.draft(jobId, tx);
+      const [issued] = facts.invoices.filter(({ kind }) => kind === 'invoice');
+      if (issued) throw issuedAlready(issued.number);
       const before = lines.find(({ origin }) => origin === input.origin);
       if (input.origin !== '' && !before) throw badFigure('origin', 'This line is no longer in the draft. Look at it again.');
       await this.bills.saveEdit(tx, jobId, {
-        origin: before?.origin ?? `typed:${randomUUID()}`,
+        origin: before?.origin ?? newTypedOrigin(randomUUID()),
         kind: before?.kind ?? 'other',
         description: input.description,
         quantity: input.quantity.replace(',', '.'),
@@ -89,6 +96,8 @@ export class DraftsService {
         isRemoved: input.remove === 'on',
         at: this.clock.now(),
       });
+      // The changed draft must still compute, or the change is not kept.
+      await this.draft(jobId, tx);
       await this.audit.record(tx, {
         action: 'changed',
         subject: 'draft',

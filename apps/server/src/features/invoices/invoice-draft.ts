@@ -2,6 +2,7 @@ import { DEBT_WORDS, stepsOf } from '#libs/checklist';
 import type { InvoiceDraft, InvoiceParty, JobOnDocument, PaymentMeans } from '#libs/invoicing';
 import type { Workshop } from '../../platform/workshop-facts.ts';
 import type { Draft } from './drafts.service.ts';
+import { isoDay } from '../../web/dates.ts';
 import { temperatureText } from '../../web/figures.ts';
 import { workWords } from './job-work.ts';
 import type { BillFacts } from './job-bill.repository.ts';
@@ -106,7 +107,7 @@ export function invoiceDraft(draft: Draft, today: string): InvoiceDraft {
     language: 'en-GB',
     seller: seller(workshop),
     buyer: buyer(facts, workshop),
-    supplyDate: facts.job.keysOutAt?.toISOString().slice(0, 10) ?? today,
+    supplyDate: facts.job.keysOutAt ? isoDay(facts.job.keysOutAt, workshop.timeZone) : today,
     dueDate: addDays(today, workshop.payWithinDays),
     paymentTerms: workshop.payWithinDays === 0 ? 'Payable at once' : `Payable within ${workshop.payWithinDays} days`,
     paymentMeans: means(workshop),

@@ -15,6 +15,38 @@ export const issuedAlready = (number: string): DomainError =>
 export const nothingToBill = (): DomainError =>
   new DomainError('impossible', 'nothing-to-bill', 'There is nothing to bill: no line belongs to a package that the customer said yes to.');
 
+/** The work is not done. */
+export const notReady = (): DomainError =>
+  new DomainError(
+    'impossible',
+    'not-ready-to-bill',
+    'The work is not done yet: an invoice is issued once the engine has run hot, or the car has left.',
+  );
+
+/** The job is free of charge. */
+export const noCharge = (why: string): DomainError => new DomainError('impossible', 'no-charge', `This job is free of charge: ${why}.`);
+
+/** More than the customer said yes to. */
+export const aboveCeiling = (ceiling: string, sum: string): DomainError =>
+  new DomainError(
+    'impossible',
+    'above-ceiling',
+    `The customer said yes to at most ${ceiling} with tax, and this comes to ${sum}: record a new yes, or take something off.`,
+    {
+      extra: { ceiling, sum },
+    },
+  );
+
+/** A sum that no workshop writes. */
+export const beyondAnySum = (): DomainError =>
+  new DomainError('impossible', 'beyond-any-sum', 'The lines come to more than 99,999,999.99: check quantity and price.', {
+    errors: [{ field: 'quantity', message: 'The lines come to more than 99,999,999.99: check quantity and price.' }],
+  });
+
+/** Money is not taken on a credit note. */
+export const notOnCreditNote = (): DomainError =>
+  new DomainError('impossible', 'not-on-credit-note', 'A credit note is not paid to us: take the payment on an invoice.');
+
 /** The law wants more on the document. */
 export const contentsMissing = (missing: readonly MissingContent[]): DomainError =>
   new DomainError('impossible', 'contents-missing', 'The invoice can’t be issued yet: something that must be on it is missing.', {

@@ -25,7 +25,8 @@ export interface InvoiceListRow {
   dueOn: Date;
   currency: string;
   payable: string;
-  paid: string;
+  /** Paid, or taken back by credit notes. */
+  settled: string;
   customerName: string;
 }
 
@@ -96,13 +97,16 @@ export class InvoicesRepository {
         currency: true,
         payable: true,
         payments: { select: { amount: true } },
+        corrections: { select: { payable: true } },
         job: { select: { customer: { select: { name: true } } } },
       },
     });
-    return rows.map(({ payments, job, payable, ...row }) => ({
+    return rows.map(({ payments, corrections, job, payable, ...row }) => ({
       ...row,
       payable: payable.toFixed(2),
-      paid: payments.reduce((sum, { amount }) => sum.plus(amount), payable.minus(payable)).toFixed(2),
+      settled: [...payments.map(({ amount }) => amount), ...corrections.map((correction) => correction.payable)]
+        .reduce((sum, amount) => sum.plus(amount), payable.minus(payable))
+        .toFixed(2),
       customerName: job?.customer.name ?? '',
     }));
   }
@@ -146,6 +150,11 @@ export class InvoicesRepository {
     payment: { invoiceId: string; amount: string; method: string; reference: string; paidOn: Date; takenById: string; takenAt: Date },
   ): Promise<void> {
     await tx.payment.create({ data: payment });
+  }
+
+  /** The job before the series, everywhere, so that two never wait for each other. */
+  async lockJobOf(tx: Tx, id: string): Promise<void> {
+    await tx.$queryRaw`select 1 from job where id = (select job_id from invoice where id = ${id}::uuid) for update`;
   }
 
   async lock(tx: Tx, id: string): Promise<void> {

@@ -1,20 +1,25 @@
 import { Injectable } from '@nestjs/common';
 import { composeDocument, type InvoiceDocument, type InvoiceDraft, missingContents } from '#libs/invoicing';
+import { Decimal } from '#libs/money';
 import { DateTime } from 'luxon';
 import { Audit } from '../../platform/audit.ts';
 import { Clock } from '../../platform/clock.ts';
+import { DomainError } from '../../platform/domain-error.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import type { Workshop } from '../../platform/workshop-facts.ts';
 import { JobAccount } from '../job-cards/job-account.service.ts';
 import { type Draft, DraftsService } from './drafts.service.ts';
 import { invoiceDraft } from './invoice-draft.ts';
-import { badDraft, contentsMissing, issuedAlready, nothingToBill } from './invoices.errors.ts';
+import { aboveCeiling, badDraft, contentsMissing, issuedAlready, noCharge, nothingToBill, notReady } from './invoices.errors.ts';
 import { InvoicesRepository } from './invoices.repository.ts';
 import { JobBillRepository } from './job-bill.repository.ts';
 
 // Set by the country once the owner's settings exist; until then every invoice is a full one.
 const RULES = { simplifiedLimit: null, accountingCurrency: null, cashAccounting: false };
+
+/** The engine has run hot, or the car left without a repair: there is something to bill. */
+const READY_STAGES = new Set(['run-hot', 'settling', 'settled', 'keys-out', 'squared']);
 
 /** Issues: number, date, sums and the whole print data in one transaction; afterwards nothing of it changes. */
 @Injectable()
@@ -31,6 +36,12 @@ export class IssueService {
 
   /** What stands in the way of issuing, in words; empty when nothing does. */
   obstacles(draft: Draft): string[] {
+    try {
+      this.refuseUnready(draft);
+    } catch (error) {
+      if (error instanceof DomainError) return [error.message];
+      throw error;
+    }
     const document = composeDocument(this.draftOf(draft));
     if (!document.ok) return document.errors.map(({ message }) => message);
     return missingContents(document.value, { rules: RULES, stage: 'before-issue' }).map(
@@ -45,7 +56,7 @@ export class IssueService {
       const draft = await this.drafts.draft(jobId, tx);
       const [earlier] = draft.facts.invoices.filter(({ kind }) => kind === 'invoice');
       if (earlier) throw issuedAlready(earlier.number);
-      if (draft.lines.length === 0) throw nothingToBill();
+      this.refuseUnready(draft);
       const unnumbered = this.draftOf(draft);
       const checked = this.compose(unnumbered);
       const missing = missingContents(checked, { rules: RULES, stage: 'before-issue' });
@@ -76,6 +87,14 @@ export class IssueService {
       await this.account.square(tx, jobId);
       return id;
     });
+  }
+
+  /** Only work that was said yes to, that is done, and that stays below the ceiling is billed. */
+  private refuseUnready({ facts, lines, totals }: Draft): void {
+    if (!READY_STAGES.has(facts.job.stage)) throw notReady();
+    if (facts.job.noChargeWhy !== null) throw noCharge(facts.job.noChargeWhy);
+    if (facts.ceilingGross === null || lines.length === 0) throw nothingToBill();
+    if (new Decimal(totals.taxInclusive).gt(facts.ceilingGross)) throw aboveCeiling(facts.ceilingGross, totals.taxInclusive);
   }
 
   private draftOf(draft: Draft): InvoiceDraft {

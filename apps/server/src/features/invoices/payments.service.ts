@@ -7,7 +7,7 @@ import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { dayColumn } from '../../web/dates.ts';
 import { JobAccount } from '../job-cards/job-account.service.ts';
 import type { PaymentDto } from './dto/payment.dto.ts';
-import { badFigure, noInvoice, tooMuchPaid } from './invoices.errors.ts';
+import { badFigure, noInvoice, notOnCreditNote, tooMuchPaid } from './invoices.errors.ts';
 import { type InvoiceRow, InvoicesRepository } from './invoices.repository.ts';
 
 /** What is still to pay: the invoice less its credit notes and payments. */
@@ -33,9 +33,11 @@ export class PaymentsService {
     const paidOn = dayColumn(input.paidOn);
     if (!paidOn) throw badFigure('paidOn', 'This day does not exist. Check the date.');
     await this.unitOfWork.run(async (tx) => {
+      await this.invoices.lockJobOf(tx, invoiceId);
       await this.invoices.lock(tx, invoiceId);
       const invoice = await this.invoices.find(invoiceId, tx);
       if (!invoice) throw noInvoice();
+      if (invoice.kind === 'credit-note') throw notOnCreditNote();
       const open = openOn(invoice);
       if (new Decimal(amount).gt(open)) throw tooMuchPaid(`${open} ${invoice.currency}`);
       const { method, reference } = input;

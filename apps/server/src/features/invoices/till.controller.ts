@@ -40,8 +40,12 @@ export class TillController {
   @Get()
   @Render('features/invoices/views/till.hbs')
   async till(): Promise<TillView> {
-    const [ready, invoices] = await Promise.all([this.invoices.readyJobs(MOST_ROWS), this.invoices.latest(MOST_ROWS)]);
-    return presentTill({ ready, invoices }, this.clock.now());
+    const [ready, invoices, { timeZone }] = await Promise.all([
+      this.invoices.readyJobs(MOST_ROWS),
+      this.invoices.latest(MOST_ROWS),
+      this.workshop.get(),
+    ]);
+    return presentTill({ ready, invoices }, { now: this.clock.now(), timeZone });
   }
 
   @Get('jobs/:id')

@@ -1,6 +1,6 @@
 import { STAGE_WORDS, type Stage } from '#libs/checklist';
 import { Decimal } from '#libs/money';
-import { plainDate } from '../../web/dates.ts';
+import { isPast, plainDate } from '../../web/dates.ts';
 import { amountText, moneyText } from '../../web/money-text.ts';
 import { urls } from '../../web/urls.ts';
 import type { InvoiceListRow, ReadyJob } from './invoices.repository.ts';
@@ -24,9 +24,12 @@ export interface TillView {
   hasInvoices: boolean;
 }
 
-export function presentTill({ ready, invoices }: { ready: readonly ReadyJob[]; invoices: readonly InvoiceListRow[] }, now: Date): TillView {
+export function presentTill(
+  { ready, invoices }: { ready: readonly ReadyJob[]; invoices: readonly InvoiceListRow[] },
+  { now, timeZone }: { now: Date; timeZone: string },
+): TillView {
   const rows = invoices.map((invoice) => {
-    const open = new Decimal(invoice.payable).minus(invoice.paid);
+    const open = new Decimal(invoice.payable).minus(invoice.settled);
     return {
       href: urls.invoice(invoice.id),
       number: invoice.number,
@@ -36,7 +39,7 @@ export function presentTill({ ready, invoices }: { ready: readonly ReadyJob[]; i
       payable: moneyText(invoice.payable, invoice.currency),
       open: amountText(open.toFixed(2)),
       isPaid: open.isZero(),
-      isLate: open.gt(0) && invoice.dueOn.getTime() + 24 * 3_600_000 <= now.getTime(),
+      isLate: open.gt(0) && isPast(invoice.dueOn, now, timeZone),
     };
   });
   const unpaid = rows.filter(({ isPaid }) => !isPaid).length;

@@ -30,7 +30,9 @@ export class CardLedgers {
     for (const debt of debts) {
       const row = await tx.jobDebt.findFirst({ where: { jobId, kind: debt.kind }, orderBy: { openedAt: 'desc' } });
       const isOpen = row !== null && row.endedAt === null;
-      if (debt.state === 'open' && !isOpen) {
+      // What the owner let go stays let go: the card does not know of it.
+      const isLetGo = row?.ending === 'let-go' && row.openedAt >= new Date(debt.since);
+      if (debt.state === 'open' && !isOpen && !isLetGo) {
         await tx.jobDebt.create({
           data: {
             jobId,

@@ -6,8 +6,17 @@ const UNITS_OUT = ['expected', 'set-aside', 'to-return', 'handed-over', 'taken-o
 
 @Injectable()
 export class JobAccountRepository {
-  async stage(tx: Tx, jobId: string): Promise<string> {
-    return (await tx.job.findUniqueOrThrow({ where: { id: jobId }, select: { stage: true } })).stage;
+  async lockedStage(tx: Tx, jobId: string): Promise<string | undefined> {
+    const [row] = await tx.$queryRaw<{ stage: string }[]>`select stage from job where id = ${jobId}::uuid for update`;
+    return row?.stage;
+  }
+
+  async kindOf(tx: Tx, debtId: string): Promise<string> {
+    return (await tx.jobDebt.findUniqueOrThrow({ where: { id: debtId }, select: { kind: true } })).kind;
+  }
+
+  async isOpen(tx: Tx, { jobId, kind }: { jobId: string; kind: string }): Promise<boolean> {
+    return (await tx.jobDebt.count({ where: { jobId, kind, endedAt: null } })) > 0;
   }
 
   async keysOut(tx: Tx, jobId: string, at: Date | null): Promise<void> {

@@ -4,7 +4,7 @@ import { Clock } from '../../platform/clock.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { JobAccountRepository } from './job-account.repository.ts';
-import { endedAlready, whyLetGo } from './job-cards.errors.ts';
+import { endedAlready, stillOwed, whyLetGo } from './job-cards.errors.ts';
 import { JobStages } from './job-stages.service.ts';
 
 /** What a job still owes, or is owed, once its car has gone; squared when that is nothing. Only the tool squares a job. */
@@ -29,7 +29,8 @@ export class JobAccount {
 
   /** Brings the debts that follow from other rooms (money, units) up to date, then squares the job or takes that back. */
   async square(tx: Tx, jobId: string): Promise<void> {
-    const stage = await this.account.stage(tx, jobId);
+    // Whoever pays, credits or ends a debt meanwhile waits here, so that the job is squared on what is true.
+    const stage = await this.account.lockedStage(tx, jobId);
     if (stage !== 'keys-out' && stage !== 'squared') return;
     const at = this.clock.now();
     await this.account.keepDebt(tx, jobId, { kind: 'customer-money', isOwed: await this.account.owesMoney(tx, jobId), at });
@@ -51,6 +52,8 @@ export class JobAccount {
     const jobId = await this.account.endDebt(tx, debtId, { ending, why, at: this.clock.now(), byId: currentStaff().staffId });
     if (jobId === undefined) throw endedAlready();
     await this.square(tx, jobId);
+    const isStillOwed = ending === 'done' && (await this.account.isOpen(tx, { jobId, kind: await this.account.kindOf(tx, debtId) }));
+    if (isStillOwed) throw stillOwed();
     return jobId;
   }
 }

@@ -49,3 +49,7 @@ export const deviceOrderTaken = (): DomainError =>
     'device-order',
     'One of these numbers of the device is on another of its actions: count on from the last one.',
   );
+
+/** Said to be done, and the books say otherwise. */
+export const stillOwed = (): DomainError =>
+  new DomainError('impossible', 'still-owed', 'The books still show it open: book what settles it, or let it go with a reason.');

@@ -1,7 +1,7 @@
 import { DEBT_WORDS, type DebtKind } from '#libs/checklist';
 import { Decimal, sumAmounts } from '#libs/money';
 import type { FormState } from '../../platform/pages/form-state.ts';
-import { dateTimeText, plainDate } from '../../web/dates.ts';
+import { dateTimeText, isPast, plainDate } from '../../web/dates.ts';
 import { amountText, moneyText } from '../../web/money-text.ts';
 import { urls } from '../../web/urls.ts';
 import type { JobMoney, OpenDebt, PassedWithout, SupplierExposure } from './records.repository.ts';
@@ -51,8 +51,7 @@ function reasonOf(value: unknown): string {
 }
 
 function chainWords({ sealed, unsealed, brokenAt }: OfficeFacts['chain']): string {
-  if (brokenAt !== null)
-    return `The record is broken at entry ${brokenAt}: somebody changed it from outside. Keep a copy and ask for help.`;
+  if (brokenAt !== null) return `Entry ${brokenAt} no longer agrees with the one before it. Keep a copy of the data and ask for help.`;
   const rest = unsealed === 0 ? '' : ` ${unsealed} more will be within seconds.`;
   return `${sealed} entries are chained, each to the one before, and none was changed.${rest}`;
 }
@@ -60,12 +59,13 @@ function chainWords({ sealed, unsealed, brokenAt }: OfficeFacts['chain']): strin
 export function presentOffice(facts: OfficeFacts): OfficeView {
   const { currency, timeZone, now } = facts;
   const atSuppliers = sumAmounts([...facts.exposure.map(({ open }) => open), '0']);
-  const late = facts.debts.filter(({ dueOn }) => dueOn !== null && dueOn < now).length;
+  const isLate = (dueOn: Date | null): boolean => dueOn !== null && isPast(dueOn, now, timeZone);
+  const late = facts.debts.filter(({ dueOn }) => isLate(dueOn)).length;
   return {
     title: 'Office',
     head: {
       title: 'Office',
-      lead: `${moneyText(new Decimal(atSuppliers).toFixed(2), currency)} is in parts that can go back; customers owe ${moneyText(facts.customersOwe, currency)}.`,
+      lead: `${moneyText(new Decimal(atSuppliers).toFixed(2), currency)} is in parts not yet fitted, credited or returned; customers owe ${moneyText(facts.customersOwe, currency)}.`,
       rest: late === 0 ? 'Nothing that is owed is past its date.' : `${late === 1 ? 'One debt is' : `${late} debts are`} past their date.`,
       actions: [
         { href: urls.workshop, label: 'Workshop details' },
@@ -103,7 +103,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
       car: debt.car,
       word: DEBT_WORDS[debt.kind as DebtKind] ?? debt.kind,
       due: debt.dueOn === null ? '' : plainDate(debt.dueOn),
-      isLate: debt.dueOn !== null && debt.dueOn < now,
+      isLate: isLate(debt.dueOn),
       end: urls.endDebt(debt.id),
     })),
     drum: `${Number(facts.drumL).toFixed(1)} L`,

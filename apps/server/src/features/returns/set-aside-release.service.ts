@@ -40,7 +40,7 @@ export class SetAsideRelease {
     if (variantId === undefined) return 0;
     const { state } = await this.cards.open(jobId, tx);
     const units = await this.units.ofJob(jobId, tx);
-    const { returnLeadDays, timeZone } = await this.workshop.get();
+    const { returnLeadDays, timeZone } = await this.workshop.get(tx);
     const decisions = releaseDecision(units, {
       variantId,
       isFitted: state.steps['fitted']?.state === 'done',

@@ -168,6 +168,8 @@ export interface CardView {
     what: string;
     stages: { name: string; word: string; current: boolean }[];
   };
+  /** Out of the card again. */
+  ways: { href: string; label: string }[];
   phases: PhaseView[];
   work: WorkView;
   /** `until`: for the page's script, when it can no longer be taken back without a reason. */

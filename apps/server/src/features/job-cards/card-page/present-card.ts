@@ -38,6 +38,10 @@ export function presentCard(page: CardPage, light: string): CardView {
     title: `${step?.title ?? 'Job card'}, ${row.vehicle.registration}`,
     scripts: ['card.js'],
     head: presentHead(page),
+    ways: [
+      { href: urls.bays, label: 'All cars' },
+      ...(page.staff.role === 'technician' ? [] : [{ href: urls.job(row.id), label: `Job ${row.number}` }]),
+    ],
     phases: presentPhases(page),
     work,
     justDone: errors.length > 0 ? null : justDone(page),
