@@ -11,7 +11,7 @@ import { urls } from '../../web/urls.ts';
 import { Units } from '../returns/units.service.ts';
 import { GoodsInDto, OddArrivalDto, OrderDto } from './dto/order.dto.ts';
 import { type OrderFormView, presentOrderForm } from './order-form.presenter.ts';
-import { keyText, type OrdersView, type OrderView, presentOrder, presentOrders } from './orders.presenter.ts';
+import { type OrdersView, type OrderView, presentOrder, presentOrders } from './orders.presenter.ts';
 import { Orders } from './orders.service.ts';
 import { Variants } from './variants.service.ts';
 
@@ -101,7 +101,7 @@ export class OrdersController {
 
   private async arrivalWords(id: string): Promise<string> {
     const unit = await this.units.get(id);
-    const whose = keyText(unit);
+    const { whose } = unit;
     const back = unit.returnBy === null ? '' : `, back by ${plainDate(unit.returnBy)}`;
     const shut = unit.variant.supplier.unopenedOnly
       ? ` Leave its box shut: ${unit.variant.supplier.name} takes back unopened boxes only.`

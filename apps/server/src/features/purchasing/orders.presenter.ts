@@ -79,7 +79,7 @@ export function presentOrders(
       href: urls.unit(unit.id),
       part: `${unit.variant.partNumber}, ${unit.variant.name}`,
       supplier: unit.variant.supplier.name,
-      key: keyText(unit),
+      key: unit.whose,
       jobHref: unit.job ? urls.jobParts(unit.job.id) : '',
       ordered: dateText(unit.createdAt, place.timeZone),
       came: urls.delivery(unit.id, 'came'),
@@ -96,12 +96,6 @@ export function presentOrders(
     hasOrders: orders.length > 0,
     suppliersHref: urls.suppliers,
   };
-}
-
-/** @example keyText({ job: { keyTag: 14, number: 31 } }) // 'key 14' */
-export function keyText({ job }: Pick<Unit, 'job'>): string {
-  if (job === null) return '';
-  return job.keyTag === null ? `job ${job.number}` : `key ${job.keyTag}`;
 }
 
 export interface OrderView {

@@ -56,9 +56,11 @@ export function saidText(variant: Variant): string {
   return variant.family.features
     .flatMap((feature) => {
       const said = values.get(feature.key);
-      return said ? [valueText(feature, said.value)] : [];
+      if (!said) return [];
+      const value = valueText(feature, said.value);
+      return [feature.kind === 'number' ? `${feature.name} ${value}` : value];
     })
-    .slice(0, 5)
+    .slice(0, 4)
     .join(', ');
 }
 

@@ -41,12 +41,19 @@ function timelineData({ units, suppliers, now, timeZone, currency }: Shelf): Ret
   };
 }
 
-function tagOf({ unit, open, sent, daysLeft }: ShelfUnit): ReturnTag[] {
+/** What is only set aside while its job is decided has no business on the line yet. */
+function tagOf({ unit, open, sent, daysLeft, isDue }: ShelfUnit): ReturnTag[] {
   if (Number(open) <= 0) return [];
-  const key = unit.job === null ? unit.label : unit.job.keyTag === null ? `job ${unit.job.number}` : `key ${unit.job.keyTag}`;
-  if (unit.place === 'handed-over' && sent)
-    return [{ side: 'sent', days: sent.days, amountText: amountText(open), note: `${key}, ${sent.days} d` }];
-  if (daysLeft === null || (unit.place !== 'to-return' && unit.place !== 'set-aside')) return [];
-  const when = daysLeft < 0 ? 'too late' : daysLeft === 0 ? 'today' : daysLeft === 1 ? 'tomorrow' : `in ${daysLeft} d`;
-  return [{ side: 'shelf', days: daysLeft, amountText: amountText(open), note: `${key}, ${when}`, isUrgent: daysLeft <= URGENT_DAYS }];
+  const whose = unit.whose === '' ? unit.label : unit.whose;
+  const amount = amountText(open);
+  if (unit.place === 'handed-over' && sent) return [{ side: 'sent', days: sent.days, amountText: amount, note: whose }];
+  if (daysLeft === null || !(unit.place === 'to-return' || (unit.place === 'set-aside' && isDue))) return [];
+  return [{ side: 'shelf', days: daysLeft, amountText: amount, note: noteOf(whose, daysLeft), isUrgent: daysLeft <= URGENT_DAYS }];
+}
+
+/** The line itself says how late something is. */
+function noteOf(whose: string, daysLeft: number): string {
+  if (daysLeft < 0) return whose;
+  if (daysLeft === 0) return `${whose}, today`;
+  return daysLeft === 1 ? `${whose}, tomorrow` : `${whose}, in ${daysLeft} d`;
 }

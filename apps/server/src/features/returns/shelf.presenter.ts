@@ -17,7 +17,9 @@ export interface TodoRow {
   href: string;
   label: string;
   what: string;
+  whose: string;
   when: string;
+  whenNote: string;
   amount: string;
   difference: string;
   act: { href: string; label: string } | undefined;
@@ -31,6 +33,9 @@ export interface ShelfView {
   chart: DrawnShelf;
   hasUnits: boolean;
   todo: TodoRow[];
+  /** Set aside while their jobs are decided. */
+  aside: TodoRow[];
+  asideWords: string;
   exposure: { name: string; phone: string; out: string; late: string; shelf: string; soon: string; owe: string }[];
   account: { bold: string; words: string };
   find: { action: string; fields: Record<string, FieldView> };
@@ -48,6 +53,9 @@ const ORDER: readonly ((row: ShelfUnit) => boolean)[] = [
   ({ unit }) => unit.place === 'handed-over',
 ];
 
+/** On the bench for a car that is here: nothing to do yet. */
+const isWaiting = ({ unit, isDue, against }: ShelfUnit): boolean => unit.place === 'set-aside' && !isDue && against === null;
+
 const rankOf = (row: ShelfUnit): number => {
   const rank = ORDER.findIndex((is) => is(row));
   return rank === -1 ? ORDER.length : rank;
@@ -56,13 +64,19 @@ const rankOf = (row: ShelfUnit): number => {
 export function presentShelf(shelf: Shelf, form: FormState): ShelfView {
   const { units, suppliers, currency } = shelf;
   const sorted = [...units].sort((a, b) => rankOf(a) - rankOf(b) || (a.daysLeft ?? 9_999) - (b.daysLeft ?? 9_999));
+  const aside = sorted.filter(isWaiting);
   const account = accountCloses(shelf.counts);
   return {
     title: 'Returns shelf',
     head: headOf(shelf),
     chart: drawShelf(shelf),
     hasUnits: units.length > 0,
-    todo: sorted.map((row) => todoRow(row, currency)),
+    todo: sorted.filter((row) => !isWaiting(row)).map((row) => todoRow(row, currency)),
+    aside: aside.map((row) => todoRow(row, currency)),
+    asideWords:
+      aside.length === 1
+        ? 'One more is set aside while its job is decided'
+        : `${aside.length} more are set aside while their jobs are decided`,
     exposure: suppliers.map((row) => ({
       name: row.name,
       phone: row.phone,
@@ -120,31 +134,30 @@ function headOf({ units, suppliers, month, currency }: Shelf): ShelfView['head']
 
 function todoRow(row: ShelfUnit, currency: string): TodoRow {
   const { unit, open } = row;
-  const key = unit.job === null ? '' : unit.job.keyTag === null ? `, job ${unit.job.number}` : `, key ${unit.job.keyTag}`;
   return {
     ...verdictOf(row, currency),
     supplier: unit.variant.supplier.name,
     href: urls.unit(unit.id),
     label: unit.label,
-    what: `${unit.variant.partNumber}, ${unit.variant.name}${key}`,
-    when: whenOf(row),
+    what: `${unit.variant.partNumber}, ${unit.variant.name}`,
+    whose: unit.whose,
+    ...whenOf(row),
     amount: moneyText(open, currency),
     ...actOf(row),
   };
 }
 
-function whenOf({ unit, sent, daysLeft }: ShelfUnit): string {
-  if (sent) return `sent ${plainDate(new Date(`${sent.day}T00:00:00Z`))}, ${sent.days} days`;
-  if (unit.returnBy === null || daysLeft === null) return 'no last day';
-  const day = plainDate(unit.returnBy);
-  if (daysLeft < 0) return `was to leave by ${day}`;
-  return daysLeft === 0 ? `leaves today, ${day}` : `leaves by ${day}, ${daysLeft} days left`;
+function whenOf({ unit, sent, daysLeft }: ShelfUnit): Pick<TodoRow, 'when' | 'whenNote'> {
+  if (sent) return { when: `sent ${plainDate(new Date(`${sent.day}T00:00:00Z`))}`, whenNote: `${sent.days} days ago` };
+  if (unit.returnBy === null || daysLeft === null) return { when: 'no last day', whenNote: '' };
+  const when = `${daysLeft < 0 ? 'was to leave by' : 'leaves by'} ${plainDate(unit.returnBy)}`;
+  return { when, whenNote: daysLeft < 0 ? `${-daysLeft} days ago` : daysLeft === 0 ? 'today' : `${daysLeft} days left` };
 }
 
 function verdictOf({ unit, open, against, daysLate, isDue }: ShelfUnit, currency: string): Pick<TodoRow, 'peg' | 'word' | 'difference'> {
   if (Number(open) < 0) return { peg: 'does-not-fit', word: 'we owe', difference: 'credited more than was charged' };
   if (against !== null) return { peg: 'does-not-fit', word: 'stays here', difference: against };
-  if (daysLate !== null) return { peg: 'does-not-fit', word: 'late', difference: `${daysLate} days late` };
+  if (daysLate !== null) return { peg: 'does-not-fit', word: 'late', difference: `${daysLate} days past their days to credit` };
   if (unit.place === 'handed-over') {
     const back = expectedCredit({ restockingPercent: unit.variant.supplier.restockingPct }, open);
     const keeps = Number(unit.variant.supplier.restockingPct) === 0 ? '' : `, ${moneyText(back, currency)} by their terms`;

@@ -199,14 +199,25 @@ function actsOf({ unit, against, role }: UnitPageFacts, form: FormState): UnitAc
     if (act === 'gone' && !open.isZero()) return false;
     return !(act === 'return' && hidden?.[0]?.value === 'not-needed' && against !== null);
   };
-  const offered = ACTS.filter(isOffered).map((spec) => toAct(unit, spec, form));
+  const offered = ACTS.filter(isOffered);
   const isLossOpen = role === 'owner' && open.greaterThan(0) && unit.place === 'handed-over';
-  return isLossOpen
-    ? [...offered, toAct(unit, { to: unit.place, act: 'loss', label: 'Accept the loss', asks: WHY, isLoss: true }, form)]
-    : offered;
+  return [...offered, ...boxActs(unit), ...(isLossOpen ? [LOSS] : [])].map((spec) => toAct(unit, spec, form));
 }
 
-function toAct(unit: Unit, { act, url, label, hidden = [], asks, isMain = false, isLoss = false }: ActSpec, form: FormState): UnitActView {
+const LOSS: Omit<ActSpec, 'to'> = { act: 'loss', label: 'Accept the loss', asks: WHY, isLoss: true };
+
+/** Opening a box can cost its right of return: then the button says so. */
+function boxActs({ place, isOpened, variant: { supplier } }: Unit): Omit<ActSpec, 'to'>[] {
+  if (isOpened || place !== 'set-aside') return [];
+  if (!supplier.unopenedOnly) return [{ act: 'opened', label: 'Its box is open now' }];
+  return [{ act: 'opened', label: 'Open its box, and keep it', hidden: [{ name: 'sure', value: 'on' }], isLoss: true }];
+}
+
+function toAct(
+  unit: Unit,
+  { act, url, label, hidden = [], asks, isMain = false, isLoss = false }: Omit<ActSpec, 'to'>,
+  form: FormState,
+): UnitActView {
   const fields = asks === undefined ? {} : formFields(form, [{ ...asks, required: true, maxlength: 120, autocomplete: 'off' }]);
   const field = asks && fields[asks.name];
   // Several acts may ask why on one page: each field has an id of its own.

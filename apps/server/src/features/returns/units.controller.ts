@@ -1,6 +1,6 @@
 import { Body, Controller, Get, Param, Post, Redirect, Render } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
-import { Only } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, Only } from '../../platform/access/access.decorator.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { FormBack } from '../../platform/pages/flash.decorator.ts';
 import { Flashes } from '../../platform/pages/flash.ts';
@@ -8,7 +8,7 @@ import type { FormState } from '../../platform/pages/form-state.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { urls } from '../../web/urls.ts';
-import { HandOverDto, MoneyDto, ReturnDto, SaleDto, WhyDto } from './dto/unit-acts.dto.ts';
+import { HandOverDto, MoneyDto, OpenBoxDto, ReturnDto, SaleDto, WhyDto } from './dto/unit-acts.dto.ts';
 import { presentUnit, type UnitView } from './unit.presenter.ts';
 import { UnitActs } from './unit-acts.service.ts';
 import { Units } from './units.service.ts';
@@ -43,6 +43,17 @@ export class UnitsController {
   async sendBack(@Param('id', IdPipe) id: string, @Body() { reason }: ReturnDto): Promise<{ url: string }> {
     await this.acts.sendBack(id, reason);
     return { url: await this.flashes.say(urls.returnsShelf, 'It stands with what goes back.') };
+  }
+
+  /** Open to the bench, too: that is where boxes are opened. */
+  @Post('opened')
+  @AnyStaff()
+  @Redirect('/', 303)
+  async opened(@Param('id', IdPipe) id: string, @Body() { sure }: OpenBoxDto): Promise<{ url: string }> {
+    await this.acts.openBox(id, sure === 'on');
+    const { job, label } = await this.units.get(id);
+    const page = currentStaff().role === 'technician' && job ? urls.jobParts(job.id) : urls.unit(id);
+    return { url: await this.flashes.say(page, `${label}: its box is open.`) };
   }
 
   @Post('stock')

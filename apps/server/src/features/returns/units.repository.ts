@@ -16,7 +16,10 @@ export interface Unit {
   arrivedAt: Date | null;
   returnBy: Date | null;
   createdAt: Date;
+  /** Its key tag only while the car is here: afterwards the tag is another car's. */
   job: { id: string; number: number; keyTag: number | null } | null;
+  /** The same as it is called on the floor; empty for nobody's. */
+  whose: string;
   orderLine: { priceNet: string; order: { id: string; number: number; orderedAt: Date } } | null;
   variant: { id: string; partNumber: string; name: string; priceNet: string; supplier: UnitSupplier };
   money: MoneyRow[];
@@ -69,7 +72,7 @@ export interface NewMove extends MoveRow {
 export type UnitFacts = Partial<{ isOpened: boolean; arrivedAt: Date; returnBy: Date | null; jobId: string | null }>;
 
 const WHOLE = {
-  job: { select: { id: true, number: true, keyTag: true } },
+  job: { select: { id: true, number: true, keyTag: true, stage: true } },
   orderLine: { select: { priceNet: true, order: { select: { id: true, number: true, orderedAt: true } } } },
   variant: {
     select: {
@@ -93,6 +96,17 @@ const WHOLE = {
   },
   money: { orderBy: { id: 'asc' }, select: { id: true, kind: true, amountNet: true, at: true, byId: true, reference: true, why: true } },
 } as const;
+
+const GONE = new Set(['keys-out', 'squared', 'fell-through']);
+
+function toJob(row: { id: string; number: number; keyTag: number | null; stage: string } | null): Unit['job'] {
+  return row && { id: row.id, number: row.number, keyTag: GONE.has(row.stage) ? null : row.keyTag };
+}
+
+function whoseText(job: Unit['job']): string {
+  if (job === null) return '';
+  return job.keyTag === null ? `job ${job.number}` : `key ${job.keyTag}`;
+}
 
 interface SupplierRow extends Omit<UnitSupplier, 'windowStart' | 'restockingPct' | 'returnCarriage'> {
   windowStart: string;
@@ -145,6 +159,8 @@ export class UnitsRepository {
     return rows.map(({ orderLine, variant, money, ...row }) => ({
       ...row,
       label: unitCodeText(row.code),
+      job: toJob(row.job),
+      whose: whoseText(toJob(row.job)),
       place: row.place as UnitPlace,
       arrivalReason: row.arrivalReason as ArrivalReason,
       orderLine: orderLine && { ...orderLine, priceNet: orderLine.priceNet.toFixed(2) },
