@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { textOfPdf } from '../support/pdf-text.ts';
 import { openTestApp, SECRET, type TestApp } from '../support/test-app.ts';
 import { DESK, openBrowser, TABLET, Walker, type WalkingBrowser } from '../support/walker.ts';
 import { stockWorkshop } from '../support/workshop-rows.ts';
@@ -151,8 +152,117 @@ describe('a thermostat job, from the first call to the owner’s evening', () =>
     const tech = await arrive('tech', TABLET);
     const bench = `/parts-bench/jobs/${jobId}`;
     await tech.open(bench);
-    expect(await tech.text()).toContain('NR-5488');
+    expect(await tech.text()).toContain('Measure this next');
+    await tech.open(`${bench}?read=flangeDiameterMm`);
+    await tech.type('reading', { value: '5.4' });
+    await tech.send('reading');
+    expect(await tech.text()).toContain('makes no sense for a thermostat');
+    await tech.open(`${bench}?read=flangeDiameterMm`);
+    await tech.type('reading', { value: '54.02' });
+    await tech.choose('reading', { instrument: 'vernier' });
+    await tech.send('reading');
+    await tech.open(`${bench}?read=seal`);
+    await tech.type('unread', { why: 'perished, none left' });
+    await tech.send('unread');
     await picture(tech, 'main-line-parts-bench');
+    await tech.open(`${bench}?read=overallHeightMm`);
+    await tech.type('reading', { value: '46.45' });
+    await tech.choose('reading', { instrument: 'vernier' });
+    await tech.send('reading');
+    const right = await test.db.partVariant.findFirstOrThrow({ where: { partNumber: 'NR-5488' } });
+    await tech.choose('choice', { variantId: right.id, basis: 'readings' });
+    await tech.send('choice');
+    expect(await new Card(tech, jobId).state('variant')).toBe('passed');
     await tech.leave();
+  });
+
+  it('is closed, filled by the recipe, run hot and proven', async () => {
+    const tech = await arrive('tech', TABLET);
+    const card = new Card(tech, jobId);
+    await card.done('recess-clean', 'fitted');
+    await card.at('first-fill');
+    expect(await tech.text()).toContain('is shut');
+    await card.at('torqued');
+    await tech.type('work', { setAt: '10', document: 'TK14 manual', page: '19-4', tightened: '3', of: '3' });
+    await tech.choose('work', { unit: 'Nm' });
+    await tech.tick('work', 'inSequence');
+    await tech.send('work');
+    expect(await card.state('torqued')).toBe('passed');
+    await card.done('hoses-on');
+    await card.typed('first-fill', { productMl: '2300', waterMl: '0' });
+    await card.typed('first-fill', { productMl: '0', waterMl: '2300' });
+    await card.closed('first-fill');
+    await card.typed('bled', {}, { choice: 'open-cap' });
+    await card.typed('held-cold', {}, { choice: 'pressure-held' });
+    await card.typed('tools-counted', { of: '7', counted: '7' });
+    await card.at('short-run');
+    await tech.send('clock');
+    await card.at('short-run');
+    await tech.send('clock');
+    await card.closed('topped-up');
+    await card.done('run-hot');
+    await card.typed('heater-hoses', {}, { choice: 'both-hot' });
+    await card.typed('radiator-side', {}, { choice: 'cold-to-hot' });
+    await card.typed('no-leak', {}, { choice: 'none' });
+    await card.typed('fan', {}, { choice: 'seen' });
+    await card.done('left-to-cool');
+    await card.typed('strength', { value: '-27' }, { instrument: 'refractometer' });
+    await card.typed('waste-booked', { litres: '4.2' });
+    await card.done('access-on', 'bay-clean', 'keys-out');
+    const job = await test.db.job.findFirstOrThrow({ include: { debts: { where: { endedAt: null } }, wasteEntries: true } });
+    expect(job.stage).toBe('keys-out');
+    expect(job.debts.map(({ kind }) => kind).sort()).toEqual(['after-log', 'customer-money', 'level-check', 'units-and-claims']);
+    expect(job.wasteEntries.map(({ volumeL }) => volumeL.toNumber())).toEqual([4.2]);
+    await tech.leave();
+  });
+
+  it('is invoiced, printed and paid at the desk', async () => {
+    const desk = await arrive('desk', DESK);
+    await desk.open(`/till/jobs/${jobId}`);
+    expect(await desk.text()).toContain('NR-5488');
+    await desk.send('issue');
+    expect(await desk.text()).toContain('The invoice is issued.');
+    const invoice = await test.db.invoice.findFirstOrThrow();
+    const pdf = await (await test.as('desk')).get(`/api/v1/invoices/${invoice.id}/document.pdf`).responseType('blob').expect(200);
+    const words = await textOfPdf(pdf.body as Buffer);
+    for (const expected of [
+      invoice.number,
+      'Odile Quill',
+      'TQ40KES',
+      'NR-5488',
+      invoice.payable.toFixed(2),
+      invoice.vatTotal.toFixed(2),
+      'Coolant level when cold',
+    ]) {
+      expect(words).toContain(expected);
+    }
+    await desk.send('payment');
+    expect(await desk.text()).toContain('Paid in full');
+    await desk.leave();
+  });
+
+  it('gets its cold level next morning, after the invoice', async () => {
+    test.clock.set('2026-06-10T07:00:00Z');
+    const tech = await arrive('tech', TABLET);
+    await new Card(tech, jobId).typed('cold-level', { belowMarkMl: '40' }, { side: 'below' });
+    const debts = await test.db.jobDebt.findMany({ where: { endedAt: null } });
+    expect(debts.map(({ kind }) => kind).sort()).toEqual(['after-log', 'units-and-claims']);
+    await tech.leave();
+  });
+
+  it('shows the owner its money and the units still to go back', async () => {
+    const owner = await arrive('owner', DESK);
+    await owner.open('/office');
+    const office = await owner.text();
+    const invoice = await test.db.invoice.findFirstOrThrow();
+    expect(office).toContain(invoice.number);
+    expect(office).toContain('Norrow Parts: 2 pieces');
+    await owner.open('/returns-shelf');
+    const shelf = await owner.text();
+    expect(shelf).toContain('NR-5489');
+    expect(shelf).toContain('NR-5252');
+    expect(shelf).not.toContain('NR-5488');
+    await picture(owner, 'main-line-returns-shelf');
+    await owner.leave();
   });
 });
