@@ -70,6 +70,11 @@ class Card {
     await this.walker.send('close');
   }
 
+  async facts(): Promise<{ filledL: number }> {
+    const { body } = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
+    return (body as { facts: { filledL: number } }).facts;
+  }
+
   async state(step: string): Promise<string> {
     const { body } = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
     return (body as { steps: { key: string; state: string }[] }).steps.find(({ key }) => key === step)?.state ?? 'missing';
@@ -189,8 +194,21 @@ describe('a thermostat job, from the first call to the owner’s evening', () =>
     await tech.send('work');
     expect(await card.state('torqued')).toBe('passed');
     await card.done('hoses-on');
-    await card.typed('first-fill', { productMl: '2300', waterMl: '0' });
-    await card.typed('first-fill', { productMl: '0', waterMl: '2300' });
+    await card.at('first-fill');
+    await tech.type('capacity', { figure: '6.2', source: 'TK14 manual, page 19-1' });
+    await tech.send('capacity');
+    await card.at('first-fill');
+    await tech.type('residual', { figure: '18', source: 'refractometer, before draining' });
+    await tech.send('residual');
+    await card.at('first-fill');
+    expect(await tech.text()).toContain('Jug 1 of');
+    for (let jugs = 0; jugs < 8 && (await tech.has('pour-next')); jugs += 1) {
+      await tech.send('pour-next');
+      await card.at('first-fill');
+    }
+    // What was drained and what was missing is the space; the jugs fill it to their marks, and a little more for the shrink.
+    expect((await card.facts()).filledL).toBeGreaterThan(4.5);
+    expect((await card.facts()).filledL).toBeLessThan(4.8);
     await card.closed('first-fill');
     await card.typed('bled', {}, { choice: 'open-cap' });
     await card.typed('held-cold', {}, { choice: 'pressure-held' });

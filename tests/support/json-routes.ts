@@ -37,8 +37,7 @@ export interface JsonRoute {
 const CALCULATION = /\/(coolant|fitment|warm-up)\/|vin-check|invoices\/totals/;
 
 /** Every call that takes a JSON body. */
-export function jsonRoutes(description: unknown): JsonRoute[] {
-  const { paths, components } = description as OpenApi;
+export function jsonRoutes({ paths, components }: OpenApi): JsonRoute[] {
   return Object.entries(paths).flatMap(([path, operations]) =>
     Object.entries(operations).flatMap(([method, { requestBody }]) => {
       const schema = requestBody?.content['application/json']?.schema;

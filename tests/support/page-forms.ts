@@ -5,8 +5,10 @@ export interface PageForm {
   name: string;
   method: string;
   values: Record<string, string>;
-  /** What a person fills in: everything but the hidden marks. */
+  /** Everything but the hidden marks. */
   fields: readonly string[];
+  /** Those of them that a person sees and fills in. */
+  seen: readonly string[];
 }
 
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#x27': "'", '#x3D': '=', '#x60': '`' };
@@ -36,6 +38,7 @@ export function formsOf(html: string, page: string): PageForm[] {
     const inside = html.slice(match.index + tag.length).split('</form>')[0] ?? '';
     const values: Record<string, string> = {};
     const fields = new Set<string>();
+    const seen = new Set<string>();
     for (const control of inside.matchAll(/<(?:input|select|textarea|button)\b[^>]*>/g)) {
       const [text] = control;
       const name = attribute(text, 'name');
@@ -44,6 +47,7 @@ export function formsOf(html: string, page: string): PageForm[] {
       if (!isChoice || text.includes(' checked') || values[name] === undefined)
         values[name] = valueOf(text, inside.slice(control.index + text.length));
       if (!MARKS.has(name)) fields.add(name);
+      if (!text.startsWith('<button') && attribute(text, 'type') !== 'hidden') seen.add(name);
     }
     return {
       page,
@@ -52,11 +56,14 @@ export function formsOf(html: string, page: string): PageForm[] {
       method: attribute(tag, 'method') ?? 'get',
       values,
       fields: [...fields],
+      seen: [...seen],
     };
   });
 }
 
-/** Addresses of our own that a page leads to. */
+/** Addresses of our own that a page leads to, without the place on the page. */
 export function linksOf(html: string): string[] {
-  return [...html.matchAll(/<a\b[^>]*\shref="(\/[^"#]*)/g)].map(([, href]) => unescapeHtml(href ?? ''));
+  return [...html.matchAll(/<a\b[^>]*\shref="([^"]*)"/g)]
+    .map(([, href]) => unescapeHtml(href ?? '').split('#')[0] ?? '')
+    .filter((href) => href.startsWith('/'));
 }

@@ -112,6 +112,10 @@ export class Walker {
     if (answer && answer.status() >= 400 && answer.status() !== 401) throw new Error(`${form} answered ${answer.status()}`);
   }
 
+  async has(form: string): Promise<boolean> {
+    return (await this.page.$(formSelector(form))) !== null;
+  }
+
   async follow(text: string): Promise<void> {
     const link = await this.page.$(`::-p-xpath(//a[contains(normalize-space(.), ${JSON.stringify(text)})])`);
     if (!link) throw new Error(`${this.page.url()} has no link “${text}”`);
