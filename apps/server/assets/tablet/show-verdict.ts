@@ -15,7 +15,18 @@ export function showVerdict(): void {
   const form = box?.closest('form');
   if (!box || !form) return;
   const told = JSON.parse(box.dataset['told'] ?? '{}') as Told;
-  const show = (): void => draw(box, form, told);
+  // The digit is painted first; the drawing follows with the next frame, once for however many taps.
+  let isDue = false;
+  const show = (): void => {
+    if (isDue) return;
+    isDue = true;
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        isDue = false;
+        draw(box, form, told);
+      }),
+    );
+  };
   form.addEventListener('input', show);
   form.addEventListener('change', show);
   if (new FormData(form).get('tempC') !== '') show();
