@@ -3,6 +3,7 @@ import { JobCardsModule } from '../job-cards/job-cards.module.ts';
 import { BenchController } from './bench.controller.ts';
 import { BenchService } from './bench.service.ts';
 import { CoolantApiController } from './coolant-api.controller.ts';
+import { CoolantJobApiController } from './coolant-job-api.controller.ts';
 import { BenchJobsRepository } from './job/bench-jobs.repository.ts';
 import { CardPeopleRepository } from './job/card-people.repository.ts';
 import { JobBenchController } from './job/job-bench.controller.ts';
@@ -14,7 +15,7 @@ import { UnitsService } from './units/units.service.ts';
 
 @Module({
   imports: [JobCardsModule],
-  controllers: [CoolantApiController, BenchController, JobBenchController],
+  controllers: [CoolantApiController, CoolantJobApiController, BenchController, JobBenchController],
   providers: [
     BenchService,
     ProductsRepository,

@@ -1,4 +1,6 @@
 import { type Caution, type CautionMoment, CAUTIONS } from '#libs/coolant';
+import type { UnitPreference } from '#libs/units';
+import { inUnits } from './units/in-units.ts';
 
 /** What stands under every computed answer. */
 export interface GroundsView {
@@ -24,10 +26,10 @@ const BOLD: Readonly<Record<CautionMoment, string>> = {
 export const THE_MANUAL_RULES = 'The vehicle maker’s manual and the product’s label rule.';
 
 /** The cautions of an act, one plate each; what is spilt and what is drained share one. */
-export function cautionsFor(moments: readonly CautionMoment[]): readonly CautionView[] {
+export function cautionsFor(moments: readonly CautionMoment[], units: UnitPreference): readonly CautionView[] {
   const textOf = (moment: CautionMoment): string =>
     CAUTIONS.filter((caution: Caution) => caution.moment === moment)
-      .map(({ text }) => text)
+      .map(({ text }) => inUnits(text, units))
       .join(' ');
   const isJoined = moments.includes('spill') && moments.includes('waste');
   return moments

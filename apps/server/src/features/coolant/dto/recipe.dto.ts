@@ -1,6 +1,17 @@
 import { Type } from 'class-transformer';
-import { IsIn, IsNumber, IsObject, IsOptional, ValidateNested } from 'class-validator';
+import { IsBoolean, IsIn, IsNumber, IsObject, IsOptional, ValidateNested } from 'class-validator';
 import { A_NUMBER, AdditiveDto, GLYCOLS, StrengthDto, TargetDto } from './strength.dto.ts';
+
+/** Volume % of product. */
+export class ProductLimitsDto {
+  @IsOptional()
+  @IsNumber({}, A_NUMBER)
+  minimumPercent?: number;
+
+  @IsOptional()
+  @IsNumber({}, A_NUMBER)
+  maximumPercent?: number;
+}
 
 export class RecipeDto {
   @IsIn(GLYCOLS, { message: 'glycol: send "ethylene" or "propylene".' })
@@ -31,6 +42,16 @@ export class RecipeDto {
   @Type(() => TargetDto)
   target!: TargetDto;
 
+  /** The strength of what stays in was not read but assumed: said in the answer. */
+  @IsOptional()
+  @IsBoolean({ message: 'Send true or false.' })
+  isResidualAssumed?: boolean;
+
+  /** What the system volume means: the dry system, or the usual refill after draining. */
+  @IsOptional()
+  @IsIn(['dry-fill', 'service-refill'], { message: 'Send "dry-fill" or "service-refill".' })
+  capacityKind?: 'dry-fill' | 'service-refill';
+
   /** Size of the jug at hand, L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
@@ -40,6 +61,12 @@ export class RecipeDto {
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   markMl?: number;
+
+  /** The product's own limits, volume % of product, from its label. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => ProductLimitsDto)
+  limits?: ProductLimitsDto;
 }
 
 export class RecipeAfterFlushDto extends RecipeDto {

@@ -1,5 +1,5 @@
 import { Type } from 'class-transformer';
-import { IsIn, IsNumber, IsOptional, ValidateNested } from 'class-validator';
+import { IsBoolean, IsIn, IsNumber, IsOptional, ValidateNested } from 'class-validator';
 
 export const A_NUMBER = { message: 'Send a number.' };
 export const GLYCOLS = ['ethylene', 'propylene'] as const;
@@ -46,6 +46,16 @@ export class AdditiveDto extends StrengthDto {
   @ValidateNested()
   @Type(() => ProductLabelDto)
   label?: ProductLabelDto;
+
+  /** Concentrate of unknown content: the pessimistic fallback is used and said. */
+  @IsOptional()
+  @IsBoolean({ message: 'Send true or false.' })
+  isContentUnknown?: boolean;
+
+  /** A fluid sold as waterless is refused with the reason. */
+  @IsOptional()
+  @IsBoolean({ message: 'Send true or false.' })
+  isWaterless?: boolean;
 }
 
 /** What the mixture shall be. */

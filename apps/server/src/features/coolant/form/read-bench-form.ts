@@ -62,7 +62,8 @@ function readFigureField(field: FigureField, sent: Sent): Reading {
   if (quantity === 'count' && !Number.isInteger(figure)) return wrongFigure(field, sent, 'Type a whole number.');
   const slack = 1e-9 * Math.max(1, Math.abs(most));
   if (figure < least - slack || figure > most + slack) {
-    const bounds = `${saidFigure(least, quantity, sent.units)} to ${saidFigure(most, quantity, sent.units)}`;
+    const { shown, decimals } = measureOf(quantity, sent.units);
+    const bounds = `${plainFigure(shown(least), decimals)} to ${saidFigure(most, quantity, sent.units)}`;
     return wrongFigure(field, sent, `${holds} ${bounds}.`);
   }
   if (text === byDefault.text && sent.typedIn === sent.units) return byDefault;

@@ -6,13 +6,15 @@ import { drawn, type DrawnView } from '../drawn.ts';
 import type { ReadForm } from '../form/bench-field.ts';
 import { resultFigure, type ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
+import { saidFigure } from '../units/measure.ts';
+import { type WarningView, warningViews } from '../warning-views.ts';
 import { pouredAt } from './account-of-card.ts';
 
 export interface AccountView {
   readonly lead: string;
   readonly drawing: DrawnView;
   readonly figures: readonly ResultFigure[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly WarningView[];
   readonly notes: readonly string[];
 }
 
@@ -74,12 +76,13 @@ export function presentAccount(
     drawing: drawn('account', WIDTHS, (options) => drawAccount(data, options)),
     figures: [
       volume(found.spaceL, 'space to fill', 'missing and drained'),
-      volume(found.filledL, 'filled', 'shrink on mixing taken off'),
-      volume(found.productUsedL, 'product used', 'for the invoice'),
+      ...(found.shortfall === 'not-yet'
+        ? []
+        : [volume(found.filledL, 'filled', 'shrink on mixing taken off'), volume(found.productUsedL, 'product used', 'for the invoice')]),
       volume(found.wasteL, 'waste', 'for the drum'),
-      ...(found.keptL > 0 ? [volume(found.keptLeftL, 'kept, left over', `of ${found.keptL.toFixed(2)} L kept`)] : []),
+      ...(found.keptL > 0 ? [volume(found.keptLeftL, 'kept, left over', `of ${saidFigure(found.keptL, 'volume', units)} kept`)] : []),
     ],
-    warnings: found.warnings.map(({ text }) => inUnits(text, units)),
+    warnings: warningViews(found.warnings, units),
     notes: found.assumptions.map((text) => inUnits(text, units)),
   };
 }

@@ -6,7 +6,7 @@ import type { BenchContext } from '../bench-context.ts';
 import type { Address } from '../address-of.ts';
 import { withFigure } from '../refill/with-figure.ts';
 import { TECHNOLOGY_OPTIONS } from '../tools/technology-fields.ts';
-import { measureOf, plainFigure, saidFigure } from '../units/measure.ts';
+import { saidFigure } from '../units/measure.ts';
 import { unitMark } from '../units/unit-mark.ts';
 import { FACT_KEYS, FACT_WORDS, type FactKey } from './fact-keys.ts';
 import type { StatedFact } from './vehicle-facts.repository.ts';
@@ -56,9 +56,9 @@ const SAYS_ITSELF = new Set<FactKey>(['glycol', 'technology', 'coolant-changed']
 function useOf(fact: StatedFact, context: BenchContext, address: Address): FactRow['use'] {
   const field = fact.key === 'capacity' ? 'holds' : fact.key === 'cap' ? 'cap' : undefined;
   if (field === undefined || fact.figure === null) return undefined;
-  const measure = measureOf(field === 'holds' ? 'volume' : 'pressure', context.units);
-  const text = plainFigure(measure.shown(fact.figure), 4);
-  return { href: withFigure(address, field, text), label: 'Reckon with it' };
+  const quantity = field === 'holds' ? 'volume' : 'pressure';
+  const href = withFigure(address, { name: field, value: fact.figure, quantity, units: context.units });
+  return { href, label: 'Reckon with it' };
 }
 
 function groupOf(
@@ -71,7 +71,7 @@ function groupOf(
   const rows = own.map((fact): FactRow => {
     const value = valueOf(fact, context);
     const differs = FIXED.has(key) && value !== newest;
-    const use = useOf(fact, context, address);
+    const use = differs ? useOf(fact, context, address) : undefined;
     return {
       id: fact.id,
       value,

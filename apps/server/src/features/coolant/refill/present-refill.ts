@@ -15,6 +15,7 @@ import { measureOf, plainFigure } from '../units/measure.ts';
 import { presentUnits, type UnitsView } from '../units/present-units.ts';
 import { type ResultFigure } from '../result-figure.ts';
 import { jugSize, liquidsToPour } from './liquids.ts';
+import { type WarningView, warningViews } from '../warning-views.ts';
 import { presentGrounds } from './present-grounds.ts';
 import { pouringLines } from './pouring-lines.ts';
 import { presentPour, type PourView } from './present-pour.ts';
@@ -33,7 +34,7 @@ export interface AnswerView {
   readonly asks?: string;
   readonly refusal?: { readonly message: string; readonly act?: { readonly href: string; readonly label: string } };
   readonly range: RangeView;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly WarningView[];
   readonly grounds?: GroundsView;
   /** The drawings' figures as tables. */
   readonly tables: readonly DrawnView['table'][];
@@ -68,7 +69,7 @@ export interface Refill {
   readonly carsHere?: readonly BenchJob[];
 }
 
-const CAUTIONS = cautionsFor(['opening', 'handling', 'spill', 'waste', 'running']);
+const MOMENTS = ['opening', 'handling', 'spill', 'waste', 'running'] as const;
 
 /** What keeps the answer back stands beside its field. */
 function withRefusal({ form, answer, context }: Refill): ReadForm {
@@ -88,7 +89,7 @@ function held({ answer, groups, form, context, address }: Refill): AnswerView {
     figures: [],
     tables: [],
     warnings: [],
-    cautions: CAUTIONS,
+    cautions: cautionsFor(MOMENTS, units),
     range: exampleRange(context),
     example: drawn('jugs-example', { wide: 320, narrow: 280 }, (options) =>
       drawJugs({ ...size, jugs: [] }, { ...options, ground: 'sheet' }),
@@ -96,17 +97,19 @@ function held({ answer, groups, form, context, address }: Refill): AnswerView {
   };
   if (answer.kind !== 'refused') {
     const field = answer.kind === 'asks' ? answer.field : '';
-    const asks = form.isAsked
-      ? `Still to be said: ${labelOf(groups, field)}.`
-      : 'Type what the system holds; the rest is assumed until you say otherwise.';
+    const isBeginning = !form.isAsked && field === 'holds';
+    const asks = isBeginning
+      ? 'Type what the system holds; the rest is assumed until you say otherwise.'
+      : `Still to be said: ${labelOf(groups, field)}.`;
     return { ...common, status: asks, asks };
   }
   const message = inUnits(answer.message, units);
   const { requiredOutL } = answer;
   if (requiredOutL === undefined) return { ...common, status: message, refusal: { message } };
-  const { shown, unit } = measureOf('volume', units);
-  const text = plainFigure(Math.ceil(shown(requiredOutL) * 100 - 1e-6) / 100, 2);
-  const act = { href: withFigure(address, 'out', text), label: `Reckon with ${text} ${unit} out` };
+  const measure = measureOf('volume', units);
+  const out = `${plainFigure(Math.ceil(measure.shown(requiredOutL) * 100 - 1e-6) / 100, 2)} ${measure.unit}`;
+  const href = withFigure(address, { name: 'out', value: requiredOutL, quantity: 'volume', units });
+  const act = { href, label: `Reckon with ${out} out` };
   return { ...common, status: message, refusal: { message, act } };
 }
 
@@ -124,9 +127,9 @@ function answerView(refill: Refill): AnswerView {
     figures: refillFigures(answer, units),
     range,
     tables: [...pours.map(({ drawing }) => drawing.table), range.drawing.table],
-    warnings: answer.warnings.map(({ text }) => inUnits(text, units)),
+    warnings: warningViews(answer.warnings, units),
     grounds: presentGrounds(answer, glycolOf(form), units),
-    cautions: CAUTIONS,
+    cautions: cautionsFor(MOMENTS, units),
   };
 }
 

@@ -58,7 +58,7 @@ export const HEAT: Tool = {
         lines: [],
         table: {
           caption: 'Beside water and 50 %',
-          head: ['', 'kJ/(L·K)', 'of water', 'mPa·s', 'times water', 'heat passed on'],
+          head: ['fluid', 'kJ/(L·K)', 'of water', 'mPa·s', 'times water', 'heat passed on'],
           rows: result.rows.map((row) => ({
             name: NAMES[row.fluid],
             cells: [

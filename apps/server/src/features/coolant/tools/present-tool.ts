@@ -7,6 +7,7 @@ import { assumedText, type CautionView, cautionsFor, type GroundsView, THE_MANUA
 import type { ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
 import { presentUnits, type UnitsView } from '../units/present-units.ts';
+import { type WarningView, warningViews } from '../warning-views.ts';
 import type { Tool, ToolAnswer, ToolOutcome, ToolTable } from './tool.ts';
 
 export interface ToolView {
@@ -23,7 +24,7 @@ export interface ToolView {
     readonly figures: readonly ResultFigure[];
     readonly lines: readonly string[];
     readonly table?: ToolTable;
-    readonly warnings: readonly string[];
+    readonly warnings: readonly WarningView[];
     readonly grounds?: GroundsView;
     readonly cautions: readonly CautionView[];
   };
@@ -53,15 +54,15 @@ function readyView(answer: ToolAnswer, { tool, context: { units } }: Asked): Too
     figures: answer.figures,
     lines: answer.lines.map(own),
     ...(answer.table ? { table: answer.table } : {}),
-    warnings: answer.warnings.map(({ text }) => own(text)),
+    warnings: warningViews(answer.warnings, units),
     grounds: { sure: own(answer.sure), assumed: own(assumedText(answer.assumptions, answer.warnings)), sources: answer.sources },
-    cautions: cautionsFor(tool.cautions),
+    cautions: cautionsFor(tool.cautions, units),
   };
 }
 
 function answerView(asked: Asked): ToolView['answer'] {
   const { outcome, tool, form, context } = asked;
-  const common = { figures: [], lines: [], warnings: [], cautions: cautionsFor(tool.cautions) };
+  const common = { figures: [], lines: [], warnings: [], cautions: cautionsFor(tool.cautions, context.units) };
   switch (outcome.kind) {
     case 'ready':
       return readyView(outcome.answer, asked);

@@ -133,7 +133,7 @@ export const REFRACTOMETER: Tool = {
           textFigure(formatFigure(result.refractiveIndex, 4), '', { word: 'refractive index', said: 'at 20 °C' }),
         ],
         lines:
-          overclaimK === null || Math.abs(overclaimK) < 0.05
+          overclaimK === null || Math.abs(overclaimK) < 0.05 || result.warnings.some(({ code }) => code === 'wrong-scale')
             ? []
             : [
                 `The scale claims ${saidFigure(Math.abs(overclaimK), 'difference', units)} ${overclaimK > 0 ? 'more' : 'less'} than the mixture keeps.`,

@@ -1,4 +1,5 @@
-import { mixingAdvice, type MixingAdvice, serviceLife, TECHNOLOGIES } from '#libs/coolant';
+import { type CoolantTechnology, mixingAdvice, type MixingAdvice, serviceLife, TECHNOLOGIES } from '#libs/coolant';
+import { plainDate } from '../../../web/dates.ts';
 import type { BenchField, ReadForm } from '../form/bench-field.ts';
 import { type FieldGroup } from '../form/field-group.ts';
 import { textFigure } from '../result-figure.ts';
@@ -80,9 +81,20 @@ function adviceAnswer(advice: MixingAdvice, form: ReadForm): ToolAnswer {
   };
 }
 
-function withLife(answer: ToolAnswer, form: ReadForm, today: string): ToolOutcome {
+/** Mixed, both last as long as the shorter. */
+function shorterLived(form: ReadForm, advice: MixingAdvice): CoolantTechnology {
+  const added = technologyOf(form.choices['added']) ?? 'organic';
+  const present = technologyOf(form.choices['present']) ?? 'inorganic';
+  const isMixed = advice.warnings.some(({ code }) => code === 'mixing-technologies');
+  return isMixed && TECHNOLOGIES[present].serviceYears < TECHNOLOGIES[added].serviceYears ? present : added;
+}
+
+function withLife(
+  answer: ToolAnswer,
+  form: ReadForm,
+  { technology, today }: { technology: CoolantTechnology; today: string },
+): ToolOutcome {
   const filledOn = form.days['filled'];
-  const technology = technologyOf(form.choices['added']) ?? 'organic';
   if (filledOn === undefined) return { kind: 'ready', answer };
   const { filledKm, nowKm, months } = form.figures;
   const life = serviceLife({ technology, filledOn, filledAtKm: filledKm, odometerKm: nowKm, statedMonths: months, today });
@@ -91,8 +103,11 @@ function withLife(answer: ToolAnswer, form: ReadForm, today: string): ToolOutcom
     ...answer,
     figures: [
       ...answer.figures,
-      textFigure(dueOn, '', { word: 'change by', said: state === 'due' ? 'due now' : 'or by distance, whichever is first' }),
-      ...(dueAtKm === null ? [] : [textFigure(dueAtKm.toFixed(0), 'km', { word: 'or at' })]),
+      textFigure(plainDate(new Date(`${dueOn}T00:00:00Z`)), '', {
+        word: 'change by',
+        said: state === 'due' ? 'due now' : 'or by distance, whichever is first',
+      }),
+      ...(dueAtKm === null ? [] : [textFigure(dueAtKm.toLocaleString('en-GB', { maximumFractionDigits: 0 }), 'km', { word: 'or at' })]),
     ],
     assumptions: [...answer.assumptions, ...assumptions],
     warnings: [...answer.warnings, ...warnings],
@@ -118,6 +133,6 @@ export const TECHNOLOGY: Tool = {
       isApprovedByVehicleMaker: approved === 'unknown' ? undefined : approved === 'yes',
       isFlushed: form.choices['flushed'] === 'yes',
     });
-    return withLife(adviceAnswer(advice, form), form, today);
+    return withLife(adviceAnswer(advice, form), form, { technology: shorterLived(form, advice), today });
   },
 };

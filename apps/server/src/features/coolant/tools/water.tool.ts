@@ -49,7 +49,7 @@ export const WATER: Tool = {
       lines: [],
       table: {
         caption: 'Limits',
-        head: ['', 'found', 'allowed', 'verdict'],
+        head: ['of the water', 'found', 'allowed', 'verdict'],
         rows: result.items.map(({ name, unit, value, least, most, verdict }) => ({
           name,
           cells: [

@@ -1,4 +1,5 @@
-import { formatFigure, kelvinToFahrenheitDegrees, shownPressure, shownTemperature, shownVolume, type UnitPreference } from '#libs/units';
+import { kelvinToFahrenheitDegrees, shownPressure, shownTemperature, shownVolume, type UnitPreference } from '#libs/units';
+import { plainFigure } from './measure.ts';
 
 const FIGURE_WITH_UNIT = /([-\u2212]?\d+(?:\.\d+)?) (°C|K|L|kPa)(?![\p{L}\d])/gu;
 const TWO_WITH_UNIT = /([-\u2212]?\d+(?:\.\d+)?) to ([-\u2212]?\d+(?:\.\d+)?) (°C|K|L|kPa)(?![\p{L}\d])/gu;
@@ -6,12 +7,12 @@ const TWO_WITH_UNIT = /([-\u2212]?\d+(?:\.\d+)?) to ([-\u2212]?\d+(?:\.\d+)?) (�
 function converted(text: string, unit: string, units: UnitPreference): { text: string; unit: string } {
   const value = Number(text.replace('\u2212', '-'));
   const decimals = text.split('.')[1]?.length ?? 0;
-  if (unit === '°C' && units.temperature === '°F') return { text: formatFigure(shownTemperature(value, '°F'), decimals + 1), unit: '°F' };
-  if (unit === 'K' && units.temperature === '°F') return { text: formatFigure(kelvinToFahrenheitDegrees(value), decimals + 1), unit: '°F' };
+  if (unit === '°C' && units.temperature === '°F') return { text: plainFigure(shownTemperature(value, '°F'), decimals + 1), unit: '°F' };
+  if (unit === 'K' && units.temperature === '°F') return { text: plainFigure(kelvinToFahrenheitDegrees(value), decimals + 1), unit: '°F' };
   if (unit === 'L' && units.volume !== 'L')
-    return { text: formatFigure(shownVolume(value, units.volume), Math.max(2, decimals)), unit: units.volume };
+    return { text: plainFigure(shownVolume(value, units.volume), Math.max(2, decimals)), unit: units.volume };
   if (unit === 'kPa' && units.pressure !== 'kPa')
-    return { text: formatFigure(shownPressure(value, units.pressure), decimals + 1), unit: units.pressure };
+    return { text: plainFigure(shownPressure(value, units.pressure), decimals + 1), unit: units.pressure };
   return { text, unit };
 }
 
