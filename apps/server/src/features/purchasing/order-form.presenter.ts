@@ -41,6 +41,7 @@ const GONE = new Set(['called-off', 'never-came', 'gone-for-good', 'written-off'
 
 export function presentOrderForm(form: FormState, { job, variants, units, currency }: OrderFormFacts): OrderFormView {
   const here = new Map(units.filter(({ place }) => !GONE.has(place)).map((unit) => [unit.variant.id, unit]));
+  const differing = differingFeatures(variants);
   const open = variants.filter(({ id }) => !here.has(id)).length;
   return {
     title: 'Order for a job',
@@ -59,7 +60,7 @@ export function presentOrderForm(form: FormState, { job, variants, units, curren
         id: variant.id,
         partNumber: variant.partNumber,
         supplier: variant.supplier.name,
-        said: saidText(variant),
+        said: saidText(variant, differing),
         listed: variant.listings
           .filter(({ engineCode }) => engineCode === job.engineCode)
           .map(listingText)
@@ -75,7 +76,7 @@ export function presentOrderForm(form: FormState, { job, variants, units, curren
         ? 'The vehicle has no engine code on record: a list for any engine would be no list.'
         : `No variant is listed for ${job.engineCode}. Add what the catalogue says.`,
     addHref: `${urls.newVariant}?engine=${encodeURIComponent(job.engineCode)}`,
-    fields: formFields(form, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true, short: true }]),
+    fields: formFields(form, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true }]),
     errors: form.summary,
   };
 }
@@ -88,4 +89,10 @@ function leadOf({ engineCode }: OrderJob, count: number): string {
 function built({ buildYear, buildMonth }: OrderJob): string {
   if (buildYear === null) return '';
   return `, built ${buildMonth === null ? '' : `${String(buildMonth).padStart(2, '0')}/`}${buildYear}`;
+}
+
+/** Features that tell these variants apart; what is the same in all of them helps nobody to choose. */
+function differingFeatures(variants: readonly Variant[]): readonly string[] {
+  const keys = new Set(variants.flatMap(({ stated }) => [...stated.keys()]));
+  return [...keys].filter((key) => new Set(variants.map(({ stated }) => stated.get(key)?.value)).size > 1);
 }

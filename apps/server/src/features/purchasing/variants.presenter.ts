@@ -50,17 +50,14 @@ export function presentVariants(words: string, variants: readonly Variant[], cur
   };
 }
 
-/** The first few features in words, so that two numbers can be told apart in a list. */
-export function saidText(variant: Variant): string {
-  const values = variant.stated;
-  return variant.family.features
+/** Its features in words, all or only some, so that two numbers can be told apart in a list. */
+export function saidText({ family, stated }: Variant, only?: readonly string[]): string {
+  return family.features
+    .filter(({ key }) => only === undefined || only.includes(key))
     .flatMap((feature) => {
-      const said = values.get(feature.key);
-      if (!said) return [];
-      const value = valueText(feature, said.value);
-      return [feature.kind === 'number' ? `${feature.name} ${value}` : value];
+      const said = stated.get(feature.key);
+      return said ? [`${feature.name} ${valueText(feature, said.value)}`] : [];
     })
-    .slice(0, 4)
     .join(', ');
 }
 

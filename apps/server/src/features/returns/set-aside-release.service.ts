@@ -49,7 +49,7 @@ export class SetAsideRelease {
       leadDays: returnLeadDays,
     });
     for (const { unit, to, why } of decisions) {
-      await this.units.move(tx, await this.units.hold(tx, unit.id), { to, why });
+      await this.units.move(tx, await this.units.hold(tx, unit.id), { to, why, byItself: true });
     }
     return decisions.length;
   }

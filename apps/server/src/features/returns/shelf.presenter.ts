@@ -105,7 +105,9 @@ function headOf({ units, suppliers, month, currency }: Shelf): ShelfView['head']
     new Decimal(sumAmounts(['0', ...suppliers.map(pick)])).toFixed(2);
   const late = sum(({ late: amount }) => amount);
   const soon = sum(({ leavesSoon }) => leavesSoon);
-  const leaving = units.filter(({ unit, against }) => unit.place === 'to-return' && against === null);
+  const leaving = units
+    .filter(({ unit, against }) => unit.place === 'to-return' && against === null)
+    .sort((a, b) => (a.daysLeft ?? 9_999) - (b.daysLeft ?? 9_999));
   const [first] = leaving;
   const theirs = leaving.filter(({ unit }) => unit.variant.supplier.id === first?.unit.variant.supplier.id);
   const isLate = Number(late) > 0;

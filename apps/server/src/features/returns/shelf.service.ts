@@ -80,7 +80,7 @@ function toShelfUnit(
     open: openAmount(unit.money).toFixed(2),
     sent: sent && sentOn !== undefined ? { day: sentOn, days: Math.max(0, daysBetween(sentOn, today)), evidence: sent.evidence } : null,
     daysLate: unit.place === 'handed-over' && late > 0 ? late : null,
-    against: unit.place === 'set-aside' || unit.place === 'to-return' ? backAgainst(unit, today) : null,
+    against: backAgainst(unit, today),
     isDue: due && (unit.place === 'set-aside' || unit.place === 'to-return'),
   };
 }

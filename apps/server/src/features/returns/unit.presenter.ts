@@ -32,6 +32,8 @@ export interface UnitActView {
   field: FieldView | undefined;
   isMain: boolean;
   isLoss: boolean;
+  /** Opens when asked for: it needs words, and is not what is usually done here. */
+  isFolded: boolean;
 }
 
 export interface UnitView {
@@ -228,5 +230,6 @@ function toAct(
     field: field && { ...field, id: `${act}-${field.name}` },
     isMain,
     isLoss,
+    isFolded: asks !== undefined && !isMain,
   };
 }

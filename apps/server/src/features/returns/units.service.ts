@@ -37,6 +37,8 @@ export interface UnitMove {
   /** Signature or tracking number of a hand-over. */
   evidence?: string;
   returnReason?: ReturnReason;
+  /** Nobody decided it: it follows from the job. */
+  byItself?: boolean;
 }
 
 export interface MoneyToEnter {
@@ -133,9 +135,9 @@ export class Units {
   }
 
   /** @throws where the unit is elsewhere, the step does not exist, its evidence is missing, or an end is entered with money open. */
-  async move(tx: Tx, unit: Unit, { to, why = '', evidence = '', returnReason = 'not-needed' }: UnitMove): Promise<void> {
+  async move(tx: Tx, unit: Unit, { to, why = '', evidence = '', returnReason = 'not-needed', byItself = false }: UnitMove): Promise<void> {
     const { label: code } = unit;
-    const staff = requestContext.getStore()?.staff;
+    const staff = byItself ? undefined : requestContext.getStore()?.staff;
     const at = this.clock.now();
     const request: MoveRequest = {
       to,
