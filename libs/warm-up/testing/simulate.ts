@@ -33,7 +33,8 @@ export function simulate(car: Car, drive: readonly DriveSecond[], world: { airC:
   const seconds: EngineSecond[] = [];
   for (const { speedMs, accelerationMs2, gradient, running } of drive) {
     const rpm = running ? engineSpeed(speedMs) : 0;
-    const forceN = car.massKg * (accelerationMs2 + 9.81 * (ROLLING * Math.min(1, speedMs) + gradient)) + 0.5 * AIR_DENSITY * car.dragM2 * speedMs ** 2;
+    const forceN =
+      car.massKg * (accelerationMs2 + 9.81 * (ROLLING * Math.min(1, speedMs) + gradient)) + 0.5 * AIR_DENSITY * car.dragM2 * speedMs ** 2;
     const wheelKW = Math.max(0, (forceN * speedMs) / 1000);
     const fuelKW = running ? car.idleFuelKW * (0.55 + 0.45 * (rpm / 800)) + wheelKW / 0.36 : 0;
     const share = car.heatShare - car.heatShareFall * Math.min(1, wheelKW / 30);
@@ -44,7 +45,8 @@ export function simulate(car: Car, drive: readonly DriveSecond[], world: { airC:
       const toCoolant = car.metalToCoolant * (0.5 + rpm / 3000) * (metalC - coolantC);
       const throughRadiator = flow * valve;
       const back = cells[RADIATOR_CELLS - 1] ?? world.airC;
-      metalC += (STEP_S * (share * fuelKW - toCoolant - toOil - (car.blockToAir + 0.0002 * speedMs) * (metalC - world.airC))) / car.metalKJK;
+      metalC +=
+        (STEP_S * (share * fuelKW - toCoolant - toOil - (car.blockToAir + 0.0002 * speedMs) * (metalC - world.airC))) / car.metalKJK;
       oilC += (STEP_S * (toOil - (0.006 + 0.0006 * speedMs) * (oilC - world.airC))) / car.oilKJK;
       coolantC += (STEP_S * (toCoolant - car.heaterKWK * (coolantC - world.airC) - throughRadiator * (coolantC - back))) / car.coolantKJK;
       let from = coolantC;

@@ -46,7 +46,12 @@ export function dropGlitches(log: CleanLog): Deglitched {
     index += 1;
   }
   if (glitches === 0) return { log, glitches, steps, largestStepK };
-  return { log: { ...only(log, keep, kept.length), dropped: [...log.dropped, { reason: 'glitch', count: glitches }] }, glitches, steps, largestStepK };
+  return {
+    log: { ...only(log, keep, kept.length), dropped: [...log.dropped, { reason: 'glitch', count: glitches }] },
+    glitches,
+    steps,
+    largestStepK,
+  };
 }
 
 function isSudden(log: CleanLog, from: number, to: number): boolean {

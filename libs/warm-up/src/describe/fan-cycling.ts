@@ -16,7 +16,10 @@ export function fanCycling(grid: Grid): FanCycling | null {
 }
 
 /** Highs and lows of the saw-teeth, in order; with `standingOnly` only those made at standstill. */
-export function sawTeeth({ smoothC, speedKmh, size, stepS }: Grid, { standingOnly }: { standingOnly: boolean }): { highs: number[]; lows: number[] } {
+export function sawTeeth(
+  { smoothC, speedKmh, size, stepS }: Grid,
+  { standingOnly }: { standingOnly: boolean },
+): { highs: number[]; lows: number[] } {
   const highs: number[] = [];
   const lows: number[] = [];
   let highAt = 0;

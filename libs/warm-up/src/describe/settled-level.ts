@@ -24,7 +24,8 @@ const SETTLED_RANGE_K = 5;
 
 /** The level after the knee; without a knee, the last five minutes if they are nearly flat. Null while the engine is still climbing. */
 export function settledLevel(grid: Grid, kneeS: number | null): Level | null {
-  const from = kneeS === null ? grid.size - Math.round(SETTLED_S / grid.stepS) : grid.timeS.findIndex((value) => value >= kneeS + AFTER_KNEE_S);
+  const from =
+    kneeS === null ? grid.size - Math.round(SETTLED_S / grid.stepS) : grid.timeS.findIndex((value) => value >= kneeS + AFTER_KNEE_S);
   if (from < 0 || (grid.size - from) * grid.stepS < LEAST_S) return null;
   const readings = grid.coolantC.subarray(from).filter((_, index) => (grid.running[from + index] ?? 1) > 0.5);
   if (readings.length < LEAST_S / grid.stepS / 2) return null;

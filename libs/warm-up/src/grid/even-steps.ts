@@ -11,11 +11,19 @@ export interface Laying {
 /** A channel that answered in less than this share of the readings is treated as not logged. */
 const LEAST_SHARE = 0.1;
 
-/** Lays a channel on even steps: the mean where a step holds readings, a straight line between readings elsewhere; null if hardly logged. */
-export function evenSteps(laying: Laying): Float64Array | null {
-  const known = withoutHoles(laying);
-  if (known.times.length < 2 || known.times.length < laying.count * LEAST_SHARE) return null;
-  const { firstS, stepS, size } = laying;
+/** Lays a channel on even steps: the mean where a step holds several readings, a straight line between readings elsewhere; null if hardly logged. */
+export function evenSteps({ timeS, values, count, firstS, stepS, size }: Laying): Float64Array | null {
+  const times = new Float64Array(count);
+  const readings = new Float64Array(count);
+  let known = 0;
+  for (let index = 0; index < count; index += 1) {
+    const value = values[index] ?? Number.NaN;
+    if (Number.isNaN(value)) continue;
+    times[known] = timeS[index] ?? 0;
+    readings[known] = value;
+    known += 1;
+  }
+  if (known < 2 || known < count * LEAST_SHARE) return null;
   const out = new Float64Array(size);
   let next = 0;
   for (let step = 0; step < size; step += 1) {
@@ -23,39 +31,30 @@ export function evenSteps(laying: Laying): Float64Array | null {
     const endS = middleS + stepS / 2;
     let sum = 0;
     let held = 0;
-    while (next < known.times.length && (known.times[next] ?? 0) < endS) {
-      sum += known.values[next] ?? 0;
+    while (next < known && (times[next] ?? 0) < endS) {
+      sum += readings[next] ?? 0;
       held += 1;
       next += 1;
     }
-    out[step] = held > 1 ? sum / held : between(known, next, middleS);
+    out[step] = held > 1 ? sum / held : between({ times, readings, known, next }, middleS);
   }
   return out;
 }
 
 interface Known {
-  times: number[];
-  values: number[];
-}
-
-function withoutHoles({ timeS, values, count }: Laying): Known {
-  const known: Known = { times: [], values: [] };
-  for (let index = 0; index < count; index += 1) {
-    const value = values[index] ?? Number.NaN;
-    if (Number.isNaN(value)) continue;
-    known.times.push(timeS[index] ?? 0);
-    known.values.push(value);
-  }
-  return known;
+  times: Float64Array;
+  readings: Float64Array;
+  known: number;
+  next: number;
 }
 
 /** Straight line through the readings on either side of `atS`; `next` is the first reading after the step. */
-function between({ times, values }: Known, next: number, atS: number): number {
+function between({ times, readings, known, next }: Known, atS: number): number {
   let right = next;
   while (right > 0 && (times[right - 1] ?? 0) > atS) right -= 1;
-  if (right === 0) return values[0] ?? 0;
-  if (right >= times.length) return values[times.length - 1] ?? 0;
+  if (right === 0) return readings[0] ?? 0;
+  if (right >= known) return readings[known - 1] ?? 0;
   const fromS = times[right - 1] ?? 0;
-  const from = values[right - 1] ?? 0;
-  return from + (((values[right] ?? 0) - from) * (atS - fromS)) / ((times[right] ?? 0) - fromS);
+  const from = readings[right - 1] ?? 0;
+  return from + (((readings[right] ?? 0) - from) * (atS - fromS)) / ((times[right] ?? 0) - fromS);
 }

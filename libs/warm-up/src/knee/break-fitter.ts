@@ -39,7 +39,12 @@ export function breakFitter(grid: Grid, sums: HeatSums, window: Window): BreakFi
       const other = low - coming.length;
       const here = breaks[missing - 1] ?? 0;
       const there = breaks[other - 1] ?? 0;
-      return tails.sum(missing, other, cut) - here * tails.sum(0, other, cut) - there * tails.sum(0, missing, cut) + here * there * tails.sum(0, 0, cut);
+      return (
+        tails.sum(missing, other, cut) -
+        here * tails.sum(0, other, cut) -
+        there * tails.sum(0, missing, cut) +
+        here * there * tails.sum(0, 0, cut)
+      );
     };
     const places = Array.from({ length: notNegative.length + 1 }, (_, place) => place);
     const target = (place: number): number => {

@@ -81,6 +81,8 @@ export interface WarmUpAnalysis {
   coldStart: boolean | null;
   warmUpRateCPerMin: number | null;
   reasons: string[];
+  /** What the curve does, in one sentence, without a judgement. */
+  behaviour: string;
   knee: Knee | null;
   fit: FittedLine | null;
   timeTo80S: number | null;

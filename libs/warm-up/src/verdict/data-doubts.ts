@@ -16,21 +16,33 @@ export function dataDoubts(findings: Findings): Opinion | null {
   const { log, deglitched, readings } = findings;
   if (log.endOfRange > BROKEN_WIRE_SHARE * readings) {
     const share = Math.round((100 * log.endOfRange) / readings);
-    return doubt(0.9, `${share} % of the readings sit at the end of the sensor's range (−40 or 215 °C): a broken or shorted sensor wire looks like that.`);
+    return doubt(
+      0.9,
+      `${share} % of the readings sit at the end of the sensor's range (−40 or 215 °C): a broken or shorted sensor wire looks like that.`,
+    );
   }
   if (deglitched.largestStepK >= STEP_K) {
     return doubt(0.85, `The reading jumps by ${deglitched.largestStepK.toFixed(0)} °C at once and stays there; no coolant does that.`);
   }
   if (deglitched.glitches > GLITCH_SHARE * readings) {
-    return doubt(0.8, `${deglitched.glitches} of ${readings} readings jump away from the curve and back: a loose plug or a poor connection.`);
+    return doubt(
+      0.8,
+      `${deglitched.glitches} of ${readings} readings jump away from the curve and back: a loose plug or a poor connection.`,
+    );
   }
   const jitter = jitterShare(findings);
   if (jitter > JITTER_SHARE) {
-    return doubt(0.8, `${Math.round(100 * jitter)} % of the readings differ by more than ${JITTER_K} °C from both neighbours: a loose plug or a poor connection.`);
+    return doubt(
+      0.8,
+      `${Math.round(100 * jitter)} % of the readings differ by more than ${JITTER_K} °C from both neighbours: a loose plug or a poor connection.`,
+    );
   }
   const frozen = frozenReading(findings);
   if (frozen) {
-    return doubt(0.65, `The reading stands at exactly ${sayTemp(frozen.tempC, 1)} for ${sayDuration(frozen.lastsS)} while the engine works: a frozen value rather than a level.`);
+    return doubt(
+      0.65,
+      `The reading stands at exactly ${sayTemp(frozen.tempC, 1)} for ${sayDuration(frozen.lastsS)} while the engine works: a frozen value rather than a level.`,
+    );
   }
   return colderThanAir(findings);
 }

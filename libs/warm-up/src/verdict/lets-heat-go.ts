@@ -33,6 +33,8 @@ const LEAK_SHARE = 0.65;
 export function letsHeatGo(findings: Findings): Opinion | null {
   const { grid, air, heat, heater, lossPerS, endC, nominalC, fall, level } = findings;
   if (air.airC === null || heat.meanSpeedKmh === null) return null;
+  // A hybrid drives with its engine off; without engine speed nobody knows when it made heat.
+  if (findings.kind === 'hybrid' && !grid.rpm) return null;
   if (grid.durationS < LEAST_S || !drives(grid) || endC >= warmedUpC(nominalC)) return null;
   // A clear knee at the right place: the valve was shut below it and works, whatever cooled the engine later.
   if (findings.knee && findings.knee.tempC >= warmedUpC(nominalC) + HALF_WAY_K) return null;
@@ -45,7 +47,8 @@ export function letsHeatGo(findings: Findings): Opinion | null {
   const loss = lossPerS !== null && grid.durationS >= LOSS_NEEDS_S ? lossPerS : 0;
   const loses = loss >= OPEN_LOSS_PER_S || (roadCools && loss >= OPEN_LOSS_IF_FALLING_PER_S);
   const colder = endC <= slowC - COLDER_K && (belowWeakest || loses);
-  const settlesCool = roadCools && loss >= OPEN_LOSS_IF_FALLING_PER_S && level !== null && grid.durationS >= SETTLED_AFTER_S && endC < most - FAR_BELOW_K;
+  const settlesCool =
+    roadCools && loss >= OPEN_LOSS_IF_FALLING_PER_S && level !== null && grid.durationS >= SETTLED_AFTER_S && endC < most - FAR_BELOW_K;
   if (!colder && !settlesCool) return null;
   const reasons = [
     `After ${sayDuration(grid.durationS)} at ${Math.round(heat.meanSpeedKmh)} km/h on average the coolant is at ${sayTemp(endC)}` +
@@ -58,7 +61,8 @@ export function letsHeatGo(findings: Findings): Opinion | null {
   const open = RADIATOR.still + RADIATOR.perKmh * heat.meanSpeedKmh;
   if (!roadCools && loss < LEAK_SHARE * open) return { verdict: 'leaks', confidence: belowWeakest ? 0.65 : 0.55, reasons };
   if (!colder) return { verdict: 'stuck-open', confidence: 0.55, reasons };
-  const confidence = 0.6 + (belowWeakest ? 0.22 : 0) + (loses ? 0.06 : 0) + (roadCools ? 0.06 : 0) + (endC <= slowC - MUCH_COLDER_K ? 0.04 : 0);
+  const confidence =
+    0.6 + (belowWeakest ? 0.22 : 0) + (loses ? 0.06 : 0) + (roadCools ? 0.06 : 0) + (endC <= slowC - MUCH_COLDER_K ? 0.04 : 0);
   return { verdict: 'stuck-open', confidence: Math.min(belowWeakest ? 0.95 : UNSURE, confidence), reasons };
 }
 

@@ -51,14 +51,24 @@ export function regulates(findings: Findings): Opinion | null {
   if (opening.estimate < (nominalC === null ? LOWEST_OPENING_C : Math.max(LOWEST_OPENING_C, nominalC - NO_THERMOSTAT_K))) return null;
   if (madeByFan(findings, knee) || knee.sharpness < neededSharpness(findings)) return null;
   const held = level !== null && level.lastsS >= HOLDS_LONG_ENOUGH_S / 2;
-  const even = held && level.lastsS >= HOLDS_LONG_ENOUGH_S && level.highC - level.lowC <= EVEN_K && Math.abs(level.driftCPerMin) <= EVEN_C_PER_MIN;
+  const even =
+    held && level.lastsS >= HOLDS_LONG_ENOUGH_S && level.highC - level.lowC <= EVEN_K && Math.abs(level.driftCPerMin) <= EVEN_C_PER_MIN;
   const seen = seenWords(findings, knee);
   if (behindSlowEngineK(findings, knee) >= BEHIND_K) return late(findings, { opening, even, seen });
   const confidence = sureness(findings, knee);
-  if (nominalC === null) return unmarked(opening, { confidence, seen, held, even, veryEven: even && level.highC - level.lowC <= VERY_EVEN_K, airC: findings.air.airC });
+  if (nominalC === null)
+    return unmarked(opening, {
+      confidence,
+      seen,
+      held,
+      even,
+      veryEven: even && level.highC - level.lowC <= VERY_EVEN_K,
+      airC: findings.air.airC,
+      mayHold: mayHoldLower(findings),
+    });
   const offK = opening.estimate - nominalC;
   if (offK < -EARLY_K && opening.high < nominalC - TOLERANCE_K + 1) {
-    if (!even || knee.sharpness < FAIRLY_SHARP) return null;
+    if (!even || knee.sharpness < FAIRLY_SHARP || mayHoldLower(findings)) return null;
     return {
       verdict: 'opens-early',
       confidence: Math.min(confidence, 0.5 + 0.05 * (-offK - EARLY_K), wouldHaveGoneOn(findings, knee) ? 0.92 : 0.7),
@@ -70,7 +80,18 @@ export function regulates(findings: Findings): Opinion | null {
     };
   }
   if (offK > LATE_K) return null;
-  return lossyWhenShut(findings, { confidence, seen }) ?? { verdict: 'normal', confidence: offK < -EARLY_K ? Math.min(confidence, 0.6) : confidence, reasons: seen };
+  return (
+    lossyWhenShut(findings, { confidence, seen }) ?? {
+      verdict: 'normal',
+      confidence: offK < -EARLY_K ? Math.min(confidence, 0.6) : confidence,
+      reasons: seen,
+    }
+  );
+}
+
+/** Valves that the engine computer opens, and the first of two, hold a lower level by design. */
+function mayHoldLower({ kind }: Findings): boolean {
+  return kind !== 'wax' && kind !== 'unknown';
 }
 
 /** An electric fan ends a climb too, in hot air even with a valve that hangs open; the curve then falls and may come back to the same height. */
@@ -89,18 +110,31 @@ function neededSharpness({ grid, air, start }: Findings): number {
 }
 
 /** Opens where it should but let more heat go on the way up than block and expected heater do; null when the loss is explained. */
-function lossyWhenShut({ lossShutPerS, air, heater }: Findings, { confidence, seen }: { confidence: number; seen: string[] }): Opinion | null {
+function lossyWhenShut(
+  { lossShutPerS, air, heater }: Findings,
+  { confidence, seen }: { confidence: number; seen: string[] },
+): Opinion | null {
   if (lossShutPerS === null || air.airC === null || heater === 'on') return null;
   const expected = TIGHT_LOSS_PER_S + SLOW_ENGINE.heaterLossPerS * heaterShare(air.airC, heater);
   const excess = lossShutPerS - expected;
   if (excess < UNEXPLAINED_PER_S) return null;
   if (heater === 'off' && excess >= 2 * UNEXPLAINED_PER_S) {
-    return { verdict: 'leaks', confidence: 0.6, reasons: [...seen, 'With the heater off it still lost more heat on the way up than a block does: the valve passes coolant when shut.'] };
+    return {
+      verdict: 'leaks',
+      confidence: 0.6,
+      reasons: [
+        ...seen,
+        'With the heater off it still lost more heat on the way up than a block does: the valve passes coolant when shut.',
+      ],
+    };
   }
   return {
     verdict: 'normal',
     confidence: Math.min(confidence, 0.75),
-    reasons: [...seen, 'On the way up it lost more heat than the weather explains: a heater on full does that, a valve that leaks when shut does too.'],
+    reasons: [
+      ...seen,
+      'On the way up it lost more heat than the weather explains: a heater on full does that, a valve that leaks when shut does too.',
+    ],
   };
 }
 
@@ -114,7 +148,10 @@ function wouldHaveGoneOn({ grid, air, heater, level }: Findings, knee: KneeFit):
 /** Got to its level far later than a slow sound engine: with the right level it leaks when shut, otherwise this is no thermostat's work. */
 function late({ nominalC }: Findings, { opening, even, seen }: { opening: Opening; even: boolean; seen: string[] }): Opinion | null {
   if (!even || nominalC === null || Math.abs(opening.estimate - nominalC) > EARLY_K) return null;
-  const reasons = [...seen, 'It opens and holds, but gets there late: even a slow engine with a tight thermostat would have been there before. The valve may pass coolant when shut.'];
+  const reasons = [
+    ...seen,
+    'It opens and holds, but gets there late: even a slow engine with a tight thermostat would have been there before. The valve may pass coolant when shut.',
+  ];
   return { verdict: 'leaks', confidence: 0.55, reasons };
 }
 
@@ -125,23 +162,29 @@ interface Unmarked {
   even: boolean;
   veryEven: boolean;
   airC: number | null;
+  mayHold: boolean;
 }
 
-function unmarked(opening: Opening, { confidence, seen, held, even, veryEven, airC }: Unmarked): Opinion | null {
+function unmarked(opening: Opening, { confidence, seen, held, even, veryEven, airC, mayHold }: Unmarked): Opinion | null {
   if (!held || (!veryEven && (airC === null || airC >= WARM_AIR_C))) return null;
   if (opening.high < UNMARKED_LOW_C) {
-    if (!even) return null;
+    if (!even || mayHold) return null;
     const reasons = [...seen, `Car thermostats are made for 76 °C and more; without the mark (stamp or catalogue) this stays a suspicion.`];
     return { verdict: 'opens-early', confidence: Math.min(confidence, 0.55), reasons };
   }
   if (opening.estimate < UNMARKED_UNUSUAL_C || (airC !== null && opening.estimate < airC + ABOVE_WARM_AIR_K)) return null;
-  return { verdict: 'normal', confidence: Math.min(confidence, 0.85), reasons: [...seen, 'The nominal temperature was not given, so only the behaviour was judged.'] };
+  return {
+    verdict: 'normal',
+    confidence: Math.min(confidence, 0.85),
+    reasons: [...seen, 'The nominal temperature was not given, so only the behaviour was judged.'],
+  };
 }
 
 function seenWords({ level, kind }: Findings, knee: KneeFit): string[] {
   const words = [`The climb ends clearly at ${sayTemp(knee.tempC)} after ${sayDuration(knee.timeS)}.`];
   if (level) words.push(`From there it keeps to ${sayTemp(level.levelC)} (${Math.round(level.lowC)} to ${Math.round(level.highC)} °C).`);
-  if (kind !== 'wax') words.push('This kind of valve has no single opening temperature, so none is given.');
+  if (kind === 'unknown') words.push('The kind of thermostat is not known, so no opening temperature is given.');
+  else if (kind !== 'wax') words.push('This kind of valve has no single opening temperature, so none is given.');
   return words;
 }
 

@@ -27,7 +27,10 @@ export function stuckClosed(findings: Findings): Opinion | null {
   if (pace === null || pace < UNBROKEN) return null;
   if (highestC < ABOVE_FANS_C && (pace < SURELY_UNBROKEN || !drivesAbove(grid, nominalC))) return null;
   const sure = pace >= SURELY_UNBROKEN && highestC >= nominalC + SURE_PASSED_BY_K;
-  const above = findings.nominalC === null ? 'above what any common thermostat regulates to' : `${Math.round(highestC - findings.nominalC)} °C above the marked ${sayTemp(findings.nominalC)}`;
+  const above =
+    findings.nominalC === null
+      ? 'above what any common thermostat regulates to'
+      : `${Math.round(highestC - findings.nominalC)} °C above the marked ${sayTemp(findings.nominalC)}`;
   return {
     verdict: 'stuck-closed',
     confidence: sure ? 0.9 : 0.7,

@@ -18,7 +18,10 @@ export function yardstick({ grid, air, start, heat, nominalC, highestC }: Findin
       condition: 'not more than half of the time at idle',
       met: heat.stationaryShare === null ? null : heat.stationaryShare <= MOST_IDLE_SHARE,
     },
-    { condition: `coolant between ${START_C.low} and ${START_C.high} °C at the start`, met: start.startC >= START_C.low && start.startC <= START_C.high },
+    {
+      condition: `coolant between ${START_C.low} and ${START_C.high} °C at the start`,
+      met: start.startC >= START_C.low && start.startC <= START_C.high,
+    },
     { condition: 'not a hot restart', met: start.coldStart },
   ];
   return {

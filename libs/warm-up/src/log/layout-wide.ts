@@ -1,0 +1,144 @@
+import { cellText, findCells, newBounds, splitCells, type CellBounds } from './cells.ts';
+import { type Channel, type Layout } from './channel.ts';
+import { decimalMark } from './decimal-mark.ts';
+import { type LogText } from './log-text.ts';
+import { QUANTITIES } from './quantity.ts';
+import { readNumber } from './read-number.ts';
+import { unitOfColumn } from './unit-of-column.ts';
+import { unitRowAfter } from './unit-row.ts';
+
+const SAMPLED_ROWS = 400;
+const TORN = 'Decimal commas in a file separated by commas look like that: export it with semicolons, or with decimal points.';
+
+interface WideChannel extends Channel {
+  suffix: string;
+  column: number;
+}
+
+/** One row per moment, one column per quantity; cells may be blank until a channel has answered. */
+export function layoutWide(log: LogText): Layout {
+  const { lines, header, chosen, answers } = log;
+  const unitRow = unitRowAfter(lines, header, chosen);
+  const firstLine = header.line + (unitRow ? 2 : 1);
+  const samples = sampledRows(lines, { firstLine, separator: header.separator });
+  const filled = (column: number): string[] => samples.flatMap((cells) => (/\d/.test(cells[column] ?? '') ? [cells[column] ?? ''] : []));
+  const columns = QUANTITIES.flatMap((quantity) => {
+    const column = chosen.byQuantity[quantity];
+    return column === undefined ? [] : [{ quantity, column }];
+  });
+  const mark = decimalMark([...columns.map(({ column }) => column), ...chosen.times.slice(0, 2)].flatMap(filled));
+  const channels = columns.map(({ quantity, column }): WideChannel => {
+    const name = header.cells[column] ?? '';
+    const found = unitOfColumn({
+      quantity,
+      header: name,
+      byPid: chosen.recognised[column]?.byPid === true,
+      unitRowCell: unitRow?.[column] ?? '',
+      cells: filled(column),
+      answered: answers.units?.[quantity],
+    });
+    return {
+      quantity,
+      header: name,
+      unit: found.unit,
+      unitFrom: found.from,
+      clock: 0,
+      values: new Float64Array(lines.length).fill(Number.NaN),
+      filled: 0,
+      suffix: found.suffix,
+      column,
+    };
+  });
+  const usual = usualCount(samples) ?? header.cells.length;
+  const { kept, firstTimes } = readRows(log, { firstLine, usual, mark, channels });
+  const bounds = newBounds();
+  return {
+    channels: channels.map((channel) => ({ ...channel, values: channel.values.subarray(0, kept.length) })),
+    clocks: chosen.times.map((column, place) => ({
+      header: header.cells[column] ?? '',
+      headerUnit: chosen.recognised[column]?.timeUnit ?? null,
+      cells: () =>
+        place === 0 ? firstTimes : kept.map((line) => splitCells(lines[line - 1] ?? '', header.separator, bounds)[column] ?? ''),
+    })),
+    sharedRows: true,
+    lineOf: kept,
+    decimalMark: mark,
+    otherNames: [],
+    problem: usual > header.cells.length + 1 ? `Most rows have ${usual} cells under ${header.cells.length} column names. ${TORN}` : null,
+  };
+}
+
+/** The first rows and some from the middle, where channels that answer late have done so. */
+function sampledRows(lines: readonly string[], { firstLine, separator }: { firstLine: number; separator: string }): string[][] {
+  const middle = Math.floor((firstLine + lines.length) / 2);
+  const chosen = [
+    ...lines.slice(firstLine, firstLine + SAMPLED_ROWS),
+    ...lines.slice(Math.max(middle, firstLine + SAMPLED_ROWS), middle + SAMPLED_ROWS),
+  ];
+  const bounds = newBounds();
+  return chosen.filter((line) => line.trim() !== '').map((line) => splitCells(line, separator, bounds));
+}
+
+function usualCount(rows: readonly (readonly string[])[]): number | null {
+  const counts = new Map<number, number>();
+  for (const { length } of rows) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return [...counts].sort(([, left], [, right]) => right - left)[0]?.[0] ?? null;
+}
+
+interface Reading {
+  firstLine: number;
+  usual: number;
+  mark: '.' | ',';
+  channels: WideChannel[];
+}
+
+/** Goes once over all lines: leaves out repeated headers and torn rows, reads the wanted cells. */
+function readRows(
+  { lines, header, chosen, dropped }: LogText,
+  { firstLine, usual, mark, channels }: Reading,
+): { kept: number[]; firstTimes: string[] } {
+  const bounds = newBounds();
+  const separator = header.separator.charCodeAt(0);
+  const headerText = (lines[header.line] ?? '').trim();
+  const timeColumn = chosen.times[0] ?? -1;
+  const read = channels.map((channel) => channelReader(channel, mark));
+  const kept: number[] = [];
+  const firstTimes: string[] = [];
+  for (let line = firstLine; line < lines.length; line += 1) {
+    const text = lines[line] ?? '';
+    if (text === '' || text === '\r') continue;
+    findCells(text, separator, bounds);
+    if (bounds.count !== usual && bounds.count !== header.cells.length) {
+      if (text.trim() !== '') dropped.add(`not ${usual} cells like the other rows`, line + 1);
+      continue;
+    }
+    if (text.charCodeAt(0) === headerText.charCodeAt(0) && text.trim() === headerText) {
+      dropped.add('the header again', line + 1);
+      continue;
+    }
+    for (const reader of read) if (!reader(text, bounds, kept.length)) dropped.add('coolant is no number', line + 1);
+    kept.push(line + 1);
+    firstTimes.push(timeColumn < 0 ? '' : cellText(text, bounds, timeColumn));
+  }
+  return { kept, firstTimes };
+}
+
+type ChannelReader = (text: string, bounds: CellBounds, row: number) => boolean;
+
+/** Reads one channel's cell of a row; false when a filled coolant cell holds no number. */
+function channelReader(channel: WideChannel, mark: '.' | ','): ChannelReader {
+  const { column, values } = channel;
+  const form = { decimalMark: mark, suffix: channel.suffix };
+  const cell = { start: 0, end: 0 };
+  return (text, bounds, row) => {
+    if (column >= bounds.count) return true;
+    cell.start = bounds.starts[column] ?? 0;
+    cell.end = bounds.ends[column] ?? 0;
+    if (cell.start >= cell.end) return true;
+    const value = readNumber(text, cell, form);
+    if (Number.isNaN(value)) return channel.quantity !== 'coolant';
+    values[row] = value;
+    channel.filled += 1;
+    return true;
+  };
+}

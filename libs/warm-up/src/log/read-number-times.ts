@@ -1,0 +1,80 @@
+import { readNumber } from './read-number.ts';
+import { type ReadTimes } from './read-clock-column.ts';
+import { SECONDS_IN, type TimeUnit } from './units.ts';
+
+/** Steps and lengths that a log of one drive can have. */
+const STEP_S = { least: 0.02, most: 120, mostInLongLogs: 30 };
+const LENGTH_S = { least: 60, most: 6 * 3600 };
+const LONG_LOG_ROWS = 100;
+const DAY_S = 86_400;
+const LATE_EVENING_S = 80_000;
+/** Times since 1970 in seconds, ms and µs are ten, thirteen and sixteen digits long. */
+const SINCE_1970: readonly { from: number; to: number; unit: TimeUnit }[] = [
+  { from: 1e9, to: 4e9, unit: 's' },
+  { from: 1e12, to: 4e12, unit: 'ms' },
+  { from: 1e15, to: 4e15, unit: 'µs' },
+];
+const DISTINCT_SHARE = 50;
+
+/** Reads numeric times; `unit` null lets the steps tell it, if only one unit gives a drive that can be. */
+export function readNumberTimes(
+  cells: readonly string[],
+  { unit, decimalMark }: { unit: TimeUnit | null; decimalMark: '.' | ',' },
+): ReadTimes & { unit?: TimeUnit; ask?: boolean } {
+  const form = { decimalMark, suffix: '' };
+  const raw = new Float64Array(cells.length);
+  for (const [row, cell] of cells.entries()) raw[row] = readNumber(cell, { start: 0, end: cell.length }, form);
+  const known = raw.filter((value) => !Number.isNaN(value));
+  if (known.length < 2) return { problem: 'holds no readable times' };
+  if (cells.slice(0, 5).some((cell) => /e\+?\d+$/i.test(cell)) && new Set(known).size <= Math.max(3, known.length / DISTINCT_SHARE)) {
+    return { problem: `was rounded to ${cells[0] ?? ''} by a spreadsheet: all times have become equal` };
+  }
+  const found = unit ?? unitBySteps(known);
+  if (found === null) return { problem: 'has no unit, and its steps fit more than one or none', ask: true };
+  const factor = SECONDS_IN[found];
+  let added = 0;
+  let last = Number.NEGATIVE_INFINITY;
+  let midnights = 0;
+  const timesS = raw.map((value) => {
+    if (Number.isNaN(value)) return value;
+    let timeS = value * factor + added;
+    if (last - timeS > 0.75 * DAY_S && last - added > LATE_EVENING_S && last - added <= DAY_S) {
+      added += DAY_S;
+      timeS += DAY_S;
+      midnights += 1;
+    }
+    last = timeS;
+    return timeS;
+  });
+  return { timesS, unit: found, note: midnights > 0 ? 'the seconds of the day pass midnight' : null };
+}
+
+function unitBySteps(values: Float64Array): TimeUnit | null {
+  const first = values[0] ?? 0;
+  const since = SINCE_1970.find(({ from, to }) => first >= from && first < to);
+  if (since) return since.unit;
+  const steps = values
+    .map((value, index) => value - (values[index - 1] ?? value))
+    .filter((step) => step > 0)
+    .sort();
+  const step = steps[Math.floor(steps.length / 2)] ?? 0;
+  const [low, high] = spanOf(values);
+  const span = high - low;
+  const mostStepS = values.length >= LONG_LOG_ROWS ? STEP_S.mostInLongLogs : STEP_S.most;
+  const fitting = (['µs', 'ms', 's', 'min', 'h', 'days'] as const).filter((unit) => {
+    const stepS = step * SECONDS_IN[unit];
+    const spanS = span * SECONDS_IN[unit];
+    return stepS >= STEP_S.least && stepS <= mostStepS && spanS >= LENGTH_S.least && spanS <= LENGTH_S.most;
+  });
+  return fitting.length === 1 ? (fitting[0] ?? null) : null;
+}
+
+function spanOf(values: Float64Array): [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const value of values) {
+    low = Math.min(low, value);
+    high = Math.max(high, value);
+  }
+  return [low, high];
+}
