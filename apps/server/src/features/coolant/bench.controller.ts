@@ -10,7 +10,7 @@ import { UnitsDto } from './dto/units.dto.ts';
 import { type Query as Typed, readBenchForm } from './form/read-bench-form.ts';
 import { askRefill } from './refill/ask-refill.ts';
 import { presentRefill, type RefillView } from './refill/present-refill.ts';
-import { NOTHING_KNOWN } from './refill/refill-fields.ts';
+import { NOTHING_KNOWN } from './refill/known.ts';
 import { presentTool, type ToolView } from './tools/present-tool.ts';
 import { findTool } from './tools/tools.ts';
 import { UnitsService } from './units/units.service.ts';

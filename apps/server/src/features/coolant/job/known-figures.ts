@@ -2,7 +2,7 @@ import type { CardState } from '#libs/checklist';
 import { dateText, dateTimeText } from '../../../web/dates.ts';
 import type { BenchContext } from '../bench-context.ts';
 import type { Standing } from '../form/bench-field.ts';
-import type { KnownFigures } from '../refill/refill-fields.ts';
+import type { KnownFigures } from '../refill/known.ts';
 import { saidFigure } from '../units/measure.ts';
 import type { FactKey } from './fact-keys.ts';
 import type { StatedFact } from './vehicle-facts.repository.ts';

@@ -3,7 +3,8 @@ import type { ReadForm } from '../form/bench-field.ts';
 import type { FieldGroup } from '../form/field-group.ts';
 import { type Query, readBenchForm } from '../form/read-bench-form.ts';
 import { reckonRefill, type RefillAnswer } from './reckon-refill.ts';
-import { type KnownFigures, refillGroups } from './refill-fields.ts';
+import type { KnownFigures } from './known.ts';
+import { refillGroups } from './refill-fields.ts';
 
 export interface AskedRefill {
   readonly groups: readonly FieldGroup[];

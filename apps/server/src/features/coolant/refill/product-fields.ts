@@ -1,7 +1,7 @@
 import { FALLBACK_PRODUCT_MASS_PERCENT } from '#libs/coolant';
 import type { BenchContext } from '../bench-context.ts';
 import type { BenchField } from '../form/bench-field.ts';
-import type { KnownFigures } from './refill-fields.ts';
+import type { KnownFigures } from './known.ts';
 
 const PARTS = { kind: 'figure', quantity: 'bare', least: 0, most: 100, decimals: 2 } as const;
 const FROM_THE_LABEL = { how: 'assumed', said: 'As most labels say it.' } as const;

@@ -2,17 +2,10 @@ import type { BenchContext } from '../bench-context.ts';
 import type { BenchField, Standing } from '../form/bench-field.ts';
 import type { FieldGroup } from '../form/field-group.ts';
 import { glycolField } from '../form/glycol-field.ts';
+import type { KnownFigures } from './known.ts';
 import { boilingFields } from './boiling-fields.ts';
 import { productFields } from './product-fields.ts';
 import { aimFields, staysFields } from './strength-fields.ts';
-
-/** What is known of a job's car, by field: it stands where nobody types anything else. */
-export interface KnownFigures {
-  readonly figures: Readonly<Record<string, Standing<number> | undefined>>;
-  readonly choices: Readonly<Record<string, Standing<string> | undefined>>;
-}
-
-export const NOTHING_KNOWN: KnownFigures = { figures: {}, choices: {} };
 
 const VOLUME = { kind: 'figure', quantity: 'volume', least: 0, most: 500 } as const;
 

@@ -1,6 +1,6 @@
 import type { BenchContext } from '../bench-context.ts';
 import type { BenchField } from '../form/bench-field.ts';
-import type { KnownFigures } from './refill-fields.ts';
+import type { KnownFigures } from './known.ts';
 
 const PERCENT = { kind: 'figure', quantity: 'percent', least: 0, most: 100, holds: 'A share lies between' } as const;
 const FREEZES = {

@@ -8,7 +8,7 @@ import { additiveOf } from '../refill/additive-of.ts';
 import { fieldOfProblem } from '../refill/field-of-problem.ts';
 import { pouringLines } from '../refill/pouring-lines.ts';
 import { productFields } from '../refill/product-fields.ts';
-import { NOTHING_KNOWN } from '../refill/refill-fields.ts';
+import { NOTHING_KNOWN } from '../refill/known.ts';
 import { aimFields } from '../refill/strength-fields.ts';
 import { targetOf } from '../refill/target-of.ts';
 import { resultFigure, type ResultFigure } from '../result-figure.ts';
