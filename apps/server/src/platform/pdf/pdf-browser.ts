@@ -17,61 +17,74 @@ const ARGS = [
   '--disable-sync',
 ];
 
-interface Running {
+export interface Running {
   browser: Browser;
   profile: string;
   idle: Page[];
   documents: number;
+  /** Pages in use. */
+  lent: number;
+  isRetired: boolean;
 }
 
 /** No browser is installed: the document is made later, by asking again. */
-export const noBrowser = (): DomainError => new DomainError('unavailable', 'no-browser', browserAdvice());
+const noBrowser = (): DomainError => new DomainError('unavailable', 'no-browser', browserAdvice());
 
 /** The one browser that prints. Its pages have no script, no network and no files: customers' words reach it. */
 @Injectable()
 export class PdfBrowser implements OnApplicationShutdown {
   private running: Promise<Running> | undefined;
 
-  /** Lends a page that can load nothing but what it is given. A page that failed is thrown away. */
+  /** Lends a page that can load nothing but what it is given. A page that failed is thrown away, and its browser with it. */
   async withPage<T>(use: (page: Page) => Promise<T>): Promise<T> {
     const running = await this.start();
-    const page = running.idle.pop() ?? (await newSealedPage(running.browser));
+    running.lent += 1;
     try {
+      const page = running.idle.pop() ?? (await newSealedPage(running.browser));
       const result = await use(page);
       running.documents += 1;
       running.idle.push(page);
+      if (running.documents >= DOCUMENTS_PER_BROWSER) this.retire(running);
       return result;
     } catch (error) {
-      await page.close().catch(() => undefined);
+      this.retire(running);
       throw error;
     } finally {
-      if (running.documents >= DOCUMENTS_PER_BROWSER) await this.retire(running);
+      running.lent -= 1;
+      if (running.isRetired && running.lent === 0) await close(running);
     }
   }
 
-  /** After a crash: the next document starts another browser. */
-  async restart(): Promise<void> {
-    const running = await this.running?.catch(() => undefined);
-    if (running) await this.retire(running);
-  }
-
   async onApplicationShutdown(): Promise<void> {
-    await this.restart();
+    const running = await this.running?.catch(() => undefined);
+    if (running) await close(running);
   }
 
-  private start(): Promise<Running> {
-    this.running ??= launch().catch((error: unknown) => {
-      this.running = undefined;
+  protected launch(): Promise<Running> {
+    return launch();
+  }
+
+  private async start(): Promise<Running> {
+    const starting = (this.running ??= this.launch());
+    try {
+      return await starting;
+    } catch (error) {
+      if (this.running === starting) this.running = undefined;
       throw error;
-    });
-    return this.running;
+    }
   }
 
-  private async retire(running: Running): Promise<void> {
+  /** The next document starts another browser; this one closes when its last page comes back. */
+  private retire(running: Running): void {
+    if (running.isRetired) return;
+    running.isRetired = true;
     this.running = undefined;
-    await running.browser.close().catch(() => running.browser.process()?.kill('SIGKILL'));
-    await rm(running.profile, { recursive: true, force: true }).catch(() => undefined);
   }
+}
+
+async function close({ browser, profile }: Running): Promise<void> {
+  await browser.close().catch(() => browser.process()?.kill('SIGKILL'));
+  await rm(profile, { recursive: true, force: true }).catch(() => undefined);
 }
 
 async function launch(): Promise<Running> {
@@ -88,7 +101,7 @@ async function launch(): Promise<Running> {
     handleSIGINT: false,
     handleSIGTERM: false,
   });
-  return { browser, profile, idle: [], documents: 0 };
+  return { browser, profile, idle: [], documents: 0, lent: 0, isRetired: false };
 }
 
 async function newSealedPage(browser: Browser): Promise<Page> {

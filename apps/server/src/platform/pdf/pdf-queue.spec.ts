@@ -29,6 +29,27 @@ describe('PdfQueue', () => {
     await queue.run(pause);
   });
 
+  it('hands a slot over, so that one who comes at that very moment waits', async () => {
+    const queue = new PdfQueue({ atOnce: 1, waiting: 5 }, () => new Error('full'));
+    let active = 0;
+    let most = 0;
+    const task = async (): Promise<void> => {
+      most = Math.max(most, (active += 1));
+      await pause();
+      active -= 1;
+    };
+    let last: Promise<void> | undefined;
+    // Settles in the same turn as the first task, before the second one that waits has gone on.
+    const first = queue.run(async () => {
+      await task();
+      queueMicrotask(() => queueMicrotask(() => void (last = queue.run(task))));
+    });
+    await Promise.all([first, queue.run(task)]);
+    await last;
+    expect(last).toBeDefined();
+    expect(most).toBe(1);
+  });
+
   it('goes on after a task that failed', async () => {
     const queue = new PdfQueue({ atOnce: 1, waiting: 1 }, () => new Error('full'));
     await expect(queue.run(() => Promise.reject(new Error('crash')))).rejects.toThrow('crash');

@@ -13,16 +13,19 @@ export class PdfQueue {
     try {
       return await task();
     } finally {
-      this.active -= 1;
-      this.waiting.shift()?.();
+      const next = this.waiting.shift();
+      // The slot is handed over, so that nobody who comes in between takes it too.
+      if (next) next();
+      else this.active -= 1;
     }
   }
 
   private async enter(): Promise<void> {
-    if (this.active >= this.limits.atOnce) {
-      if (this.waiting.length >= this.limits.waiting) throw this.full();
-      await new Promise<void>((resolve) => this.waiting.push(resolve));
+    if (this.active < this.limits.atOnce) {
+      this.active += 1;
+      return;
     }
-    this.active += 1;
+    if (this.waiting.length >= this.limits.waiting) throw this.full();
+    await new Promise<void>((resolve) => this.waiting.push(resolve));
   }
 }

@@ -10,7 +10,6 @@ import { PdfQueue } from './pdf-queue.ts';
 const TIME_LIMIT_MS = 20_000;
 const MOST_HTML_BYTES = 4_000_000;
 const ROOT = path.resolve(import.meta.dirname, '../..');
-const STYLE = path.resolve('dist/print/print.css');
 
 export interface PrintedDocument {
   /** Path of the template under the server's root. */
@@ -30,7 +29,7 @@ export class PdfRenderer {
   private readonly handlebars = createPrintEngine();
   private readonly queue = new PdfQueue({ atOnce: 2, waiting: 50 }, tooMany);
   private readonly layout = this.handlebars.compile(readFileSync(path.join(ROOT, 'web/layouts/print.hbs'), 'utf8'));
-  private readonly css = existsSync(STYLE) ? readFileSync(STYLE, 'utf8') : '';
+  private readonly css = readPrintStyle();
 
   constructor(private readonly browser: PdfBrowser) {}
 
@@ -51,11 +50,18 @@ export class PdfRenderer {
       return await this.browser.withPage((page) => printPage(page, html, paper));
     } catch (error) {
       if (error instanceof DomainError || attempt >= 2) throw error;
-      // A browser that died mid-page is replaced and the page printed once more.
-      await this.browser.restart();
+      // A browser that died mid-page is replaced by then: the page is printed once more.
       return this.print(html, paper, attempt + 1);
     }
   }
+}
+
+/** Built beside us. Without it every document would come out as bare text: better not to open at all. */
+function readPrintStyle(): string {
+  const above = path.resolve(ROOT, '../../..');
+  const file = path.join(path.basename(above) === 'dist' ? above : path.join(above, 'dist'), 'print/print.css');
+  if (!existsSync(file)) throw new Error(`The style of printed documents is missing (${file}): build the site first.`);
+  return readFileSync(file, 'utf8');
 }
 
 async function printPage(page: Page, html: string, paper: 'a4' | 'letter'): Promise<Uint8Array> {
