@@ -2,6 +2,7 @@ import { type ArgumentsHost, Catch, type ExceptionFilter, Logger } from '@nestjs
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { localPath } from './access/form-marks.ts';
 import { requestState } from './access/request-state.ts';
+import { faultLine } from './fault-line.ts';
 import { Flashes } from './pages/flash.ts';
 import { typedValues } from './pages/form-state.ts';
 import { sendPage } from '../web/page.ts';
@@ -21,7 +22,7 @@ export class ProblemFilter implements ExceptionFilter {
     const reply = http.getResponse<FastifyReply>();
     const request = http.getRequest<FastifyRequest>();
     const problem = toProblem(error);
-    if (problem.status >= 500) this.logger.error(error instanceof Error ? (error.stack ?? error.message) : error);
+    if (problem.status >= 500) this.logger.error(faultLine(error));
     if (reply.sent) return;
     if (request.url.startsWith('/api/')) {
       await reply.status(problem.status).type('application/problem+json').send(JSON.stringify(problem));
@@ -31,7 +32,7 @@ export class ProblemFilter implements ExceptionFilter {
       await this.answerPage(problem, request, reply);
     } catch (second) {
       // An error in telling of an error, such as a database that went away: plain words rather than a fallen process.
-      this.logger.error(second instanceof Error ? (second.stack ?? second.message) : second);
+      this.logger.error(faultLine(second));
       if (!reply.sent)
         await reply
           .status(500)

@@ -1,4 +1,5 @@
 import { HttpException } from '@nestjs/common';
+import { sqlState } from '#libs/db';
 import { DomainError, type ErrorKind, type FieldError } from './domain-error.ts';
 
 /** RFC 9457. */
@@ -54,8 +55,15 @@ const TITLES: Readonly<Record<number, string>> = {
 
 const titleOf = (status: number): string => TITLES[status] ?? (status < 500 ? 'This can’t be taken' : 'Something went wrong on our side');
 
+/** What the database can't hold came through our own checks: out of range, no such date, no text, no JSON. Its sender can mend it. */
+const UNSTORABLE = new Set(['22003', '22007', '22008', '22021', '22P02', '22P05']);
+
+const unstorable = (): DomainError =>
+  new DomainError('malformed', 'unstorable', 'Something you sent can’t be kept: a figure or date out of range, or a sign that is no text.');
+
 /** Anything thrown becomes a problem that says what to change; what nobody expected says nothing of our insides. */
-export function toProblem(error: unknown): Problem {
+export function toProblem(thrown: unknown): Problem {
+  const error = UNSTORABLE.has(sqlState(thrown) ?? '') ? unstorable() : thrown;
   if (error instanceof DomainError) {
     const status = statusOf(error.kind);
     const { errors, extra } = error.details;
