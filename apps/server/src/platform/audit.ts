@@ -1,8 +1,8 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { Prisma, Tx } from '#libs/db';
-import { canonicalJson } from './canonical-json.ts';
 import { Clock } from './clock.ts';
+import { personalHash } from './personal-hash.ts';
 import { requestContext } from './request-context.ts';
 
 export interface AuditFacts {
@@ -23,11 +23,6 @@ export class Audit {
 
   async record(tx: Tx, { action, subject, subjectId, before, after, personal }: AuditFacts): Promise<void> {
     const salt = randomBytes(16).toString('hex');
-    const personalHash =
-      personal &&
-      createHash('sha256')
-        .update(salt + canonicalJson(personal))
-        .digest('hex');
     await tx.auditEntry.create({
       data: {
         at: this.clock.now(),
@@ -37,7 +32,7 @@ export class Audit {
         subjectId,
         ...(before === undefined ? {} : { before }),
         ...(after === undefined ? {} : { after }),
-        ...(personal && personalHash ? { personalHash, personal: { create: { salt, values: personal } } } : {}),
+        ...(personal ? { personalHash: personalHash(salt, personal), personal: { create: { salt, values: personal } } } : {}),
       },
     });
   }
