@@ -1,6 +1,11 @@
-/** What can be written on paper: control characters (but line breaks and tabs) have no place in a record, and the database takes no null sign. */
+/**
+ * What can be written on paper: control characters (but line breaks and tabs) have no place in a record, and the database takes
+ * neither a null sign nor half a surrogate pair, which becomes the replacement sign.
+ *
+ * @example cleanText('a\u0000b\ud800c') // 'ab\ufffdc'
+ */
 export function cleanText(text: string): string {
-  return [...text].filter(isWritable).join('');
+  return [...text.replaceAll(/\p{Surrogate}/gu, '\ufffd')].filter(isWritable).join('');
 }
 
 function isWritable(character: string): boolean {

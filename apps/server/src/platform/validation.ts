@@ -1,9 +1,10 @@
 import { type ValidationError, ValidationPipe } from '@nestjs/common';
+import { cleanText } from './clean-text.ts';
 import { DomainError, type FieldError } from './domain-error.ts';
 
 function flatten(errors: readonly ValidationError[], prefix = ''): FieldError[] {
   return errors.flatMap((error) => {
-    const field = prefix + error.property;
+    const field = prefix + cleanText(error.property);
     const [message] = Object.values(error.constraints ?? {});
     const own = message === undefined ? [] : [{ field, message: sayUnknown(error, message) }];
     return [...own, ...flatten(error.children ?? [], `${field}.`)];
@@ -13,7 +14,7 @@ function flatten(errors: readonly ValidationError[], prefix = ''): FieldError[] 
 function sayUnknown(error: ValidationError, message: string): string {
   return error.constraints?.['whitelistValidation'] === undefined
     ? message
-    : `There is no field “${error.property.slice(0, 60)}” here: leave it out.`;
+    : `There is no field “${cleanText(error.property).slice(0, 60)}” here: leave it out.`;
 }
 
 export function createValidationPipe(): ValidationPipe {

@@ -26,17 +26,23 @@ export function dayBounds(at: Date, timeZone: string): { from: Date; to: Date } 
   return { from: start.toJSDate(), to: start.plus({ days: 1 }).toJSDate() };
 }
 
-/** What a person typed into fields of type date and time, at that place. Undefined where such an instant does not exist. */
+const FIRST_YEAR = 1970;
+const LAST_YEAR = 2199;
+
+/** A year that a workshop can mean: beyond these a typing slip would become a date that the database can't order or hold. */
+const isOurs = ({ isValid, year }: DateTime): boolean => isValid && year >= FIRST_YEAR && year <= LAST_YEAR;
+
+/** What a person typed into fields of type date and time, at that place. Undefined where such an instant does not exist, or not from 1970 to 2199. */
 export function instantAt(day: string, time: string, timeZone: string): Date | undefined {
   const typed = DateTime.fromFormat(`${day} ${time}`, 'yyyy-MM-dd HH:mm', { zone: timeZone });
   // In the hour that the clocks skip, luxon moves on: then what is read back differs from what was typed.
-  return typed.isValid && typed.toFormat('yyyy-MM-dd HH:mm') === `${day} ${time}` ? typed.toJSDate() : undefined;
+  return isOurs(typed) && typed.toFormat('yyyy-MM-dd HH:mm') === `${day} ${time}` ? typed.toJSDate() : undefined;
 }
 
-/** A day as a date column keeps it. Undefined where the day does not exist. */
+/** A day as a date column keeps it. Undefined where the day does not exist, or not from 1970 to 2199. */
 export function dayColumn(day: string): Date | undefined {
   const typed = DateTime.fromFormat(day, 'yyyy-MM-dd', { zone: 'utc' });
-  return typed.isValid ? typed.toJSDate() : undefined;
+  return isOurs(typed) ? typed.toJSDate() : undefined;
 }
 
 /** Whether a day (of a date column) is over where the workshop is: it is late from the next morning on. */

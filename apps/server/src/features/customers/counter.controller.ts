@@ -1,6 +1,8 @@
 import { Body, Controller, Get, Param, Post, Query, Redirect, Render } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
 import { Only } from '../../platform/access/access.decorator.ts';
+import { cleanText } from '../../platform/clean-text.ts';
+import { versionOf } from '../../platform/entity-tag.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { FormBack } from '../../platform/pages/flash.decorator.ts';
 import { Flashes } from '../../platform/pages/flash.ts';
@@ -28,7 +30,7 @@ export class CounterController {
   @Get()
   @Render('features/customers/views/counter.hbs')
   async counter(@Query('q') typed: unknown): Promise<CounterView> {
-    const words = typeof typed === 'string' ? typed.replaceAll('\0', '').trim().slice(0, 100) : '';
+    const words = typeof typed === 'string' ? cleanText(typed).trim().slice(0, 100) : '';
     return presentCounter(words, await this.customers.search(words));
   }
 
@@ -60,7 +62,7 @@ export class CounterController {
   @Post('customers/:id/edit')
   @Redirect('/', 303)
   async change(@Param('id', IdPipe) id: string, @Body() input: CustomerDto): Promise<{ url: string }> {
-    await this.customers.change(id, Number(input.version), input);
+    await this.customers.change(id, versionOf(input.version), input);
     return { url: await this.flashes.say(urls.customer(id), 'The change is saved.') };
   }
 }

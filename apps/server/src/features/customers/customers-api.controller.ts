@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Headers, HttpCode, Param, Post, Put, Query, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import { Only } from '../../platform/access/access.decorator.ts';
+import { cleanText } from '../../platform/clean-text.ts';
 import { entityTag, versionFrom } from '../../platform/entity-tag.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import type { Customer, CustomerFound } from './customers.repository.ts';
@@ -15,7 +16,11 @@ export class CustomersApiController {
   /** Customers by any part of a name, phone number, town or registration; without `q` those added last. */
   @Get()
   search(@Query('q') words?: string): Promise<CustomerFound[]> {
-    return this.customers.search((typeof words === 'string' ? words : '').replaceAll('\0', '').trim().slice(0, 100));
+    return this.customers.search(
+      cleanText(typeof words === 'string' ? words : '')
+        .trim()
+        .slice(0, 100),
+    );
   }
 
   /** One customer; the ETag names the version for a later change. */

@@ -1,6 +1,7 @@
 import { Body, Controller, Get, Param, Post, Redirect, Render } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
 import { Only } from '../../platform/access/access.decorator.ts';
+import { versionOf } from '../../platform/entity-tag.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { FormBack } from '../../platform/pages/flash.decorator.ts';
 import { Flashes } from '../../platform/pages/flash.ts';
@@ -56,7 +57,7 @@ export class VehiclesController {
   @Post('vehicles/:id/edit')
   @Redirect('/', 303)
   async change(@Param('id', IdPipe) id: string, @Body() input: VehicleDto): Promise<{ url: string }> {
-    await this.vehicles.change(id, Number(input.version), input);
+    await this.vehicles.change(id, versionOf(input.version), input);
     return { url: await this.flashes.say(urls.vehicle(id), 'The change is saved.') };
   }
 }

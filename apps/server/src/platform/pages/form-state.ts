@@ -27,17 +27,24 @@ export function formState(flash: Flash | undefined, form: string): FormState {
   return { values: flash.values ?? {}, errors, summary: flash.errors };
 }
 
-const SECRET_FIELDS = /secret|pin|password/i;
+const SECRET_FIELDS = /^(secret|pin|password|newSecret|oldSecret)/i;
 
 /** A body as flat text values; secrets are never kept. */
 export function typedValues(body: unknown): Record<string, string> {
   if (typeof body !== 'object' || body === null) return {};
   const values: Record<string, string> = {};
-  for (const [name, value] of Object.entries(body)) {
+  for (const [typedName, value] of Object.entries(body)) {
+    const name = cleanText(typedName);
     if (SECRET_FIELDS.test(name)) continue;
     if (typeof value === 'string') values[name] = cleanText(value.slice(0, 5_000));
     else if (Array.isArray(value))
       value.forEach((inner, index) => typeof inner === 'string' && (values[`${name}.${index}`] = cleanText(inner.slice(0, 500))));
   }
   return values;
+}
+
+/** A body as it is told apart from another: a plain hash of a secret has no place in the database. */
+export function withoutSecrets(body: unknown): unknown {
+  if (typeof body !== 'object' || body === null) return body ?? null;
+  return Array.isArray(body) ? body : Object.fromEntries(Object.entries(body).filter(([name]) => !SECRET_FIELDS.test(name)));
 }
