@@ -6,6 +6,7 @@ import { AuditChain, SEALS_BY_ITSELF } from './audit-chain.ts';
 import { Audit } from './audit.ts';
 import { Clock } from './clock.ts';
 import { CONNECTION, PrismaService } from './database.ts';
+import { Forgetting } from './forgetting.ts';
 import { HealthController } from './health.controller.ts';
 import { Flashes } from './pages/flash.ts';
 import { UnitOfWork } from './unit-of-work.ts';
@@ -18,7 +19,7 @@ export interface PlatformOptions {
   sealsByItself?: boolean;
 }
 
-const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, WorkshopFacts];
+const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, Forgetting, WorkshopFacts];
 
 @Global()
 @Module({})

@@ -1,11 +1,13 @@
 import { Injectable } from '@nestjs/common';
-import { isWriteConflict, type Prisma, type Tx, violatedConstraint } from '#libs/db';
+import { isWriteConflict, Prisma, type Tx, violatedConstraint } from '#libs/db';
 import { Clock } from './clock.ts';
 import { PrismaService } from './database.ts';
 import { DomainError } from './domain-error.ts';
-import { requestContext, type RequestKey } from './request-context.ts';
+import { requestContext, type RequestContext, type RequestKey } from './request-context.ts';
 
 const ATTEMPTS = 5;
+/** Requests whose key is in use or was used: a second change under it would be taken for a repeat of the first and left undone. */
+const used = new WeakSet<RequestContext>();
 
 /**
  * One state change, once. The request's key is written in the same transaction as what it changes, so that a repeat (a second
@@ -21,7 +23,22 @@ export class UnitOfWork {
 
   /** @param work must return what the answer is made of, as JSON: a repeat is answered from it. */
   async run<T extends Prisma.InputJsonValue | null>(work: (tx: Tx) => Promise<T>): Promise<T> {
-    const requestKey = requestContext.getStore()?.requestKey;
+    const request = requestContext.getStore();
+    if (!request?.requestKey) return this.attempt(undefined, work);
+    if (used.has(request)) throw new Error('One request, one unit of work: do all of its changes in one transaction');
+    used.add(request);
+    try {
+      return await this.attempt(request.requestKey, work);
+    } catch (error) {
+      used.delete(request); // nothing was kept, the key is free
+      throw error;
+    }
+  }
+
+  private async attempt<T extends Prisma.InputJsonValue | null>(
+    requestKey: RequestKey | undefined,
+    work: (tx: Tx) => Promise<T>,
+  ): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
         const known = requestKey && (await this.known(requestKey));
@@ -57,7 +74,7 @@ export class UnitOfWork {
         const result = await work(tx);
         await tx.idempotencyKey.update({
           where: { scope_key: { scope: requestKey.scope, key: requestKey.key } },
-          data: { result: result ?? 'null' },
+          data: { result: result ?? Prisma.JsonNull },
         });
         return result;
       },
