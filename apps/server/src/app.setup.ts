@@ -3,7 +3,6 @@ import path from 'node:path';
 import fastifyCookie from '@fastify/cookie';
 import fastifyHelmet from '@fastify/helmet';
 import fastifyMultipart from '@fastify/multipart';
-import fastifyRateLimit from '@fastify/rate-limit';
 import fastifyStatic from '@fastify/static';
 import fastifyView from '@fastify/view';
 import { NestFactory } from '@nestjs/core';
@@ -72,11 +71,12 @@ async function registerSecurity(app: NestFastifyApplication): Promise<void> {
         frameAncestors: ["'none'"],
       },
     },
+    // Our own forms must say where they come from: with no referrer at all browsers send `Origin: null` instead.
+    referrerPolicy: { policy: 'same-origin' },
     // The workshop's own network often has no TLS: the proxy in front of it says this where there is one.
     strictTransportSecurity: false,
   });
   await app.register(fastifyCookie);
-  await app.register(fastifyRateLimit, { global: false });
   await app.register(fastifyMultipart, { limits: { fileSize: 10_000_000, files: 1 } });
 }
 

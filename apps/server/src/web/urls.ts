@@ -62,5 +62,7 @@ export const urls = {
   workshop: '/office/workshop',
   people: '/office/people',
   openAccount: (id: string) => `/office/people/${id}/open`,
+  secretOf: (id: string) => `/office/people/${id}/secret`,
+  ownSecret: '/your-secret',
   closeAccount: (id: string) => `/office/people/${id}/close`,
 } as const;

@@ -3,7 +3,8 @@ import { ApiExcludeController } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Anyone, AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
 import { localPath } from '../../platform/access/form-marks.ts';
-import { KEPT_COOKIE, KeptForms } from '../../platform/access/kept-forms.ts';
+import { KeptForms } from '../../platform/access/kept-forms.ts';
+import { ownCookie } from '../../platform/access/own-cookie.ts';
 import { requestState } from '../../platform/access/request-state.ts';
 import { SESSION_COOKIE, Sessions } from '../../platform/access/sessions.ts';
 import { DomainError } from '../../platform/domain-error.ts';
@@ -15,7 +16,6 @@ import { urls } from '../../web/urls.ts';
 import { presentSignIn } from './door.presenter.ts';
 import { SignInDto } from './dto/sign-in.dto.ts';
 import { FirstOwnerService } from './first-owner.service.ts';
-import { sessionCookie } from './session-cookie.ts';
 import { SignInService } from './sign-in.service.ts';
 
 @ApiExcludeController()
@@ -48,10 +48,9 @@ export class DoorController {
   async signIn(@Body() input: SignInDto, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     const back = localPath(input.back);
     try {
-      const { token, role } = await this.signIns.signIn({ name: input.name, secret: input.secret, from: request.ip });
-      reply.setCookie(SESSION_COOKIE, token, sessionCookie(request));
-      const kept = request.cookies[KEPT_COOKIE];
-      const hasKept = kept !== undefined && (await this.keptForms.find(kept)) !== undefined;
+      const { token, staffId, role } = await this.signIns.signIn({ name: input.name, secret: input.secret, from: request.ip });
+      reply.setCookie(SESSION_COOKIE, token, ownCookie(request));
+      const hasKept = (await this.keptForms.find(request, staffId)) !== undefined;
       await reply.redirect(hasKept ? urls.kept : (back ?? homeOf(role)), 303);
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
@@ -66,7 +65,7 @@ export class DoorController {
   @WithoutKey()
   async signOut(@Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     await this.sessions.close(request.cookies[SESSION_COOKIE] ?? '');
-    await reply.clearCookie(SESSION_COOKIE, { path: '/' }).redirect(urls.door, 303);
+    await reply.clearCookie(SESSION_COOKIE, ownCookie(request)).redirect(urls.door, 303);
   }
 
   @Post('light')
@@ -75,9 +74,8 @@ export class DoorController {
   async light(@Body() body: Record<string, unknown>, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     const year = 365 * 24 * 3600;
     reply.setCookie(LIGHT_COOKIE, body['light'] === 'sun' || body['light'] === 'bay' ? body['light'] : 'day', {
-      path: '/',
+      ...ownCookie(request),
       maxAge: year,
-      sameSite: 'lax',
     });
     await reply.redirect(requestState(request)?.form?.page ?? '/', 303);
   }

@@ -2,8 +2,8 @@ import { Controller, Get, Post, Req, Res } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
-import { KEPT_COOKIE, KeptForms } from '../../platform/access/kept-forms.ts';
-import { typedValues } from '../../platform/pages/form-state.ts';
+import { KeptForms } from '../../platform/access/kept-forms.ts';
+import { currentStaff } from '../../platform/request-context.ts';
 import { sendPage } from '../../web/page.ts';
 
 /** After signing in again: the form whose session had ended, with what was typed, ready to be sent. */
@@ -15,19 +15,18 @@ export class KeptController {
 
   @Get()
   async show(@Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
-    const token = request.cookies[KEPT_COOKIE];
-    const kept = token === undefined ? undefined : await this.keptForms.find(token);
+    const kept = await this.keptForms.find(request, currentStaff().staffId);
     if (!kept) return void (await reply.redirect('/', 303));
-    const { _page: page, _form: form, ...typed } = typedValues(kept.body);
-    const values = Object.entries(typed).map(([name, value]) => ({ name: name.replace(/\.\d+$/, ''), value }));
-    const view = { title: 'Your form was kept', action: kept.path, page, form, values };
+    const { path: action, page, form } = kept;
+    const values = Object.entries(kept.values).map(([name, value]) => ({ name: name.replace(/\.\d+$/, ''), value }));
+    const view = { title: 'Your form was kept', action, page, form, values };
     await sendPage(reply, { layout: 'main', template: 'features/staff/views/kept.hbs', view });
   }
 
   @Post('drop')
   @WithoutKey()
   async drop(@Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
-    await this.keptForms.drop(request.cookies[KEPT_COOKIE] ?? '');
-    await reply.clearCookie(KEPT_COOKIE, { path: '/' }).redirect('/', 303);
+    await this.keptForms.drop(request, reply);
+    await reply.redirect('/', 303);
   }
 }

@@ -7,8 +7,8 @@ const ROLE_WORDS = { desk: 'Service desk', technician: 'Technician', owner: 'Own
 
 export interface PeopleView {
   title: string;
-  head: { title: string; lead: string; rest: string };
-  people: { displayName: string; name: string; role: string; isActive: boolean; act: string; isSelf: boolean }[];
+  head: { title: string; lead: string; rest: string; actions: { href: string; label: string }[] };
+  people: { displayName: string; name: string; role: string; isActive: boolean; act: string; newSecret: string; isSelf: boolean }[];
   action: string;
   fields: Record<string, FieldView>;
   errors: FormState['summary'];
@@ -22,6 +22,7 @@ export function presentPeople(people: readonly StaffMember[], { form, selfId }: 
       title: 'People',
       lead: active === 1 ? 'One person works here.' : `${active} people work here.`,
       rest: 'A closed account can’t sign in; what it did stays on record.',
+      actions: [{ href: urls.ownSecret, label: 'Your secret' }],
     },
     people: people.map(({ id, displayName, name, role, isActive }) => ({
       displayName,
@@ -30,6 +31,7 @@ export function presentPeople(people: readonly StaffMember[], { form, selfId }: 
       isActive,
       isSelf: id === selfId,
       act: isActive ? urls.closeAccount(id) : urls.openAccount(id),
+      newSecret: urls.secretOf(id),
     })),
     action: urls.people,
     errors: form.summary,

@@ -5,7 +5,7 @@ import { Audit } from '../../platform/audit.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import type { NewStaffDto } from './dto/new-staff.dto.ts';
-import { lastOwner, nameTaken } from './staff.errors.ts';
+import { lastOwner, nameTaken, noPerson, ownAccount } from './staff.errors.ts';
 import { type StaffMember, StaffRepository } from './staff.repository.ts';
 
 /** Who works here; only the owner adds somebody or closes an account. */
@@ -37,8 +37,11 @@ export class PeopleService {
 
   /** Closing an account ends its sessions; what the person did stays on record. */
   async setActive(id: string, isActive: boolean): Promise<void> {
-    if (!isActive && id === currentStaff().staffId) throw lastOwner();
+    if (!isActive && id === currentStaff().staffId) throw ownAccount();
     await this.unitOfWork.run(async (tx) => {
+      const owners = await this.staff.holdActiveOwners(tx);
+      if (!(await this.staff.find(id, tx))) throw noPerson();
+      if (!isActive && owners.length === 1 && owners[0] === id) throw lastOwner();
       await this.staff.setActive(tx, id, isActive);
       await this.audit.record(tx, { action: isActive ? 'opened' : 'closed', subject: 'staff', subjectId: id });
       return null;

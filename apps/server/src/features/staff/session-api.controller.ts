@@ -1,10 +1,10 @@
 import { Body, Controller, Delete, HttpCode, Post, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Anyone, AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { ownCookie } from '../../platform/access/own-cookie.ts';
 import { SESSION_COOKIE, Sessions } from '../../platform/access/sessions.ts';
 import type { Role } from '../../platform/request-context.ts';
 import { SignInDto } from './dto/sign-in.dto.ts';
-import { sessionCookie } from './session-cookie.ts';
 import { SignInService } from './sign-in.service.ts';
 
 @Controller('api/v1/session')
@@ -25,7 +25,7 @@ export class SessionApiController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<{ role: Role }> {
     const { token, role } = await this.signIns.signIn({ name, secret, from: request.ip });
-    reply.setCookie(SESSION_COOKIE, token, sessionCookie(request));
+    reply.setCookie(SESSION_COOKIE, token, ownCookie(request));
     return { role };
   }
 
@@ -35,6 +35,6 @@ export class SessionApiController {
   @HttpCode(204)
   async close(@Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
     await this.sessions.close(request.cookies[SESSION_COOKIE] ?? '');
-    reply.clearCookie(SESSION_COOKIE, { path: '/' });
+    reply.clearCookie(SESSION_COOKIE, ownCookie(request));
   }
 }

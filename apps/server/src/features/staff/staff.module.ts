@@ -5,12 +5,15 @@ import { FirstOwnerService } from './first-owner.service.ts';
 import { PeopleController } from './people.controller.ts';
 import { PeopleService } from './people.service.ts';
 import { KeptController } from './kept.controller.ts';
+import { SecretsController } from './secrets.controller.ts';
+import { SecretsService } from './secrets.service.ts';
 import { SessionApiController } from './session-api.controller.ts';
+import { SignInAttempts } from './sign-in-attempts.ts';
 import { SignInService } from './sign-in.service.ts';
 import { StaffRepository } from './staff.repository.ts';
 
 @Module({
-  controllers: [DoorController, FirstOwnerController, KeptController, PeopleController, SessionApiController],
-  providers: [SignInService, FirstOwnerService, PeopleService, StaffRepository],
+  controllers: [DoorController, FirstOwnerController, KeptController, PeopleController, SecretsController, SessionApiController],
+  providers: [SignInService, SignInAttempts, FirstOwnerService, PeopleService, SecretsService, StaffRepository],
 })
 export class StaffModule {}

@@ -17,6 +17,8 @@ interface Credentials {
   secretHash: string;
 }
 
+const MEMBER = { id: true, name: true, displayName: true, role: true, isActive: true } as const;
+
 @Injectable()
 export class StaffRepository {
   constructor(private readonly prisma: PrismaService) {}
@@ -29,24 +31,19 @@ export class StaffRepository {
     return row ? { ...row, role: row.role as Role } : undefined;
   }
 
-  async countFailures(since: Date, { name, from }: { name: string; from: string }): Promise<{ byName: number; byAddress: number }> {
-    const [byName, byAddress] = await Promise.all([
-      this.prisma.db.signInFailure.count({ where: { name, at: { gt: since } } }),
-      this.prisma.db.signInFailure.count({ where: { from, at: { gt: since } } }),
-    ]);
-    return { byName, byAddress };
+  async findSecretHash(id: string): Promise<string | undefined> {
+    return (await this.prisma.db.staff.findUnique({ where: { id }, select: { secretHash: true } }))?.secretHash;
   }
 
-  async recordFailure(failure: { name: string; from: string; at: Date; forgetBefore: Date }): Promise<void> {
-    const { forgetBefore, ...data } = failure;
-    await this.prisma.db.signInFailure.deleteMany({ where: { at: { lt: forgetBefore } } });
-    await this.prisma.db.signInFailure.create({ data });
+  async find(id: string, db: DbClient = this.prisma.db): Promise<StaffMember | undefined> {
+    const row = await db.staff.findUnique({ where: { id }, select: MEMBER });
+    return row ? { ...row, role: row.role as Role } : undefined;
   }
 
   async list(db: DbClient = this.prisma.db): Promise<StaffMember[]> {
     const rows = await db.staff.findMany({
       orderBy: { displayName: 'asc' },
-      select: { id: true, name: true, displayName: true, role: true, isActive: true },
+      select: MEMBER,
     });
     return rows.map((row) => ({ ...row, role: row.role as Role }));
   }
@@ -55,8 +52,21 @@ export class StaffRepository {
     return (await tx.staff.create({ data: member, select: { id: true } })).id;
   }
 
+  /** The owners who can sign in, held until the transaction ends: of two who close each other, the second sees what the first did. */
+  async holdActiveOwners(tx: Tx): Promise<string[]> {
+    const rows = await tx.$queryRaw<{ id: string }[]>`
+      select id::text as id from staff where role = 'owner' and is_active order by id for update`;
+    return rows.map(({ id }) => id);
+  }
+
   async setActive(tx: Tx, id: string, isActive: boolean): Promise<void> {
-    await tx.staff.updateMany({ where: { id }, data: { isActive, version: { increment: 1 } } });
+    await tx.staff.update({ where: { id }, data: { isActive, version: { increment: 1 } } });
     if (!isActive) await tx.session.deleteMany({ where: { staffId: id } });
+  }
+
+  /** Ends the person's sessions but the one that asks. */
+  async setSecret(tx: Tx, id: string, { secretHash, but }: { secretHash: string; but?: string }): Promise<void> {
+    await tx.staff.update({ where: { id }, data: { secretHash, version: { increment: 1 } } });
+    await tx.session.deleteMany({ where: { staffId: id, ...(but === undefined ? {} : { tokenHash: { not: but } }) } });
   }
 }

@@ -1,16 +1,16 @@
 import { createHash } from 'node:crypto';
-import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
+import { type CanActivate, type ExecutionContext, Injectable, UnsupportedMediaTypeException } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
-import { typedValues } from '../pages/form-state.ts';
+import { withoutSecrets } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
-import { ACCESS, type Access, WITHOUT_KEY } from './access.decorator.ts';
+import { ACCESS, type Access, TAKES_FILES, WITHOUT_KEY } from './access.decorator.ts';
+import { checkOrigin, isApi } from './check-origin.ts';
 import { isRequestKey } from './form-marks.ts';
-import { KEPT_COOKIE, KeptForms } from './kept-forms.ts';
+import { KeptForms } from './kept-forms.ts';
 import { requestState, type RequestState } from './request-state.ts';
-import { isCsrfToken } from './tokens.ts';
 
 const SAFE = new Set(['GET', 'HEAD', 'OPTIONS']);
 
@@ -32,8 +32,9 @@ export class AccessGuard implements CanActivate {
     if (access === undefined) throw new DomainError('forbidden', 'closed', 'Nobody may do this.');
     if (access !== 'anyone') await this.checkRole(access, { request, reply, state });
     if (SAFE.has(request.method)) return true;
-    this.checkOrigin(request, state);
-    if (state.form?.isKept === true) await this.keptForms.drop(request.cookies[KEPT_COOKIE] ?? '');
+    if (isApi(request)) refuseOtherContent(request, this.reflector.getAllAndOverride<boolean | undefined>(TAKES_FILES, targets) === true);
+    checkOrigin(request, state);
+    if (state.form?.isKept === true) await this.keptForms.drop(request, reply);
     if (this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_KEY, targets) !== true) this.takeKey(request, state);
     return true;
   }
@@ -44,28 +45,10 @@ export class AccessGuard implements CanActivate {
   ): Promise<void> {
     const staff = state.session?.staff;
     if (!staff) {
-      if (state.form && typeof request.body === 'object' && request.body !== null) {
-        const marks = { _page: state.form.page ?? '', _form: state.form.name ?? '' };
-        const token = await this.keptForms.keep(request.url, { ...typedValues(request.body), ...marks });
-        reply.setCookie(KEPT_COOKIE, token, { path: '/', httpOnly: true, sameSite: 'lax' });
-      }
+      await this.keptForms.keep(request, reply);
       throw new DomainError('not-signed-in', 'not-signed-in', 'Sign in first.');
     }
     if (!access.includes(staff.role)) throw new DomainError('forbidden', 'wrong-role', `This is not open to you: ask ${askWhom(access)}.`);
-  }
-
-  private checkOrigin(request: FastifyRequest, state: RequestState): void {
-    const isApi = request.url.startsWith('/api/');
-    if (isApi && (!state.session || request.headers['x-requested-with'] === 'fetch')) return;
-    const token = isApi ? request.headers['x-csrf-token'] : state.form?.csrf;
-    if (isCsrfToken(state.csrfSecret, token)) return;
-    throw new DomainError(
-      'forbidden',
-      'not-from-our-page',
-      isApi
-        ? 'Send the header X-Requested-With: fetch with a session, so that another site cannot act for you.'
-        : 'This form is no longer valid. Go back, reload the page and send it again.',
-    );
   }
 
   private takeKey(request: FastifyRequest, state: RequestState): void {
@@ -81,7 +64,7 @@ export class AccessGuard implements CanActivate {
       key,
       route,
       bodyHash: createHash('sha256')
-        .update(canonicalJson(request.body ?? null))
+        .update(canonicalJson(withoutSecrets(request.body)))
         .digest('hex'),
     };
   }
@@ -90,4 +73,12 @@ export class AccessGuard implements CanActivate {
 function askWhom(roles: Exclude<Access, 'anyone'>): string {
   const words = { desk: 'the service desk', technician: 'a technician', owner: 'the owner' } as const;
   return roles.map((role) => words[role]).join(' or ');
+}
+
+/** What a form of another site can send without asking the browser (text, form fields) is not taken by the API at all. */
+function refuseOtherContent(request: FastifyRequest, takesFiles: boolean): void {
+  const [type = ''] = (request.headers['content-type'] ?? '').split(';');
+  const kind = type.trim().toLowerCase();
+  if (kind === '' || kind === 'application/json' || (takesFiles && kind === 'multipart/form-data')) return;
+  throw new UnsupportedMediaTypeException('Send JSON, with the header Content-Type: application/json.');
 }

@@ -1,11 +1,14 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { requestContext } from '../request-context.ts';
 import { takeFormMarks } from './form-marks.ts';
+import { ownCookie } from './own-cookie.ts';
 import { requestState, setRequestState } from './request-state.ts';
 import { SESSION_COOKIE, type Sessions } from './sessions.ts';
 import { newCsrfSecret } from './tokens.ts';
 
 const DOOR_COOKIE = 'door';
+/** What `newCsrfSecret` makes; anything else did not come from us. */
+const SECRET = /^[\w-]{20,}$/;
 
 /** Files are the same for everybody: they cost no look at the session. */
 const isFile = (request: FastifyRequest): boolean => request.url.startsWith('/assets/');
@@ -14,9 +17,9 @@ const isPage = (request: FastifyRequest): boolean => !request.url.startsWith('/a
 /** Forms of visitors without a session are checked against a secret of their own cookie. */
 function doorSecret(request: FastifyRequest, reply: FastifyReply): string {
   const known = request.cookies[DOOR_COOKIE];
-  if (known !== undefined || !isPage(request)) return known ?? newCsrfSecret();
+  if (known !== undefined && SECRET.test(known)) return known;
   const secret = newCsrfSecret();
-  reply.setCookie(DOOR_COOKIE, secret, { path: '/', httpOnly: true, sameSite: 'lax' });
+  if (isPage(request)) reply.setCookie(DOOR_COOKIE, secret, ownCookie(request));
   return secret;
 }
 

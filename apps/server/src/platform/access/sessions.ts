@@ -2,16 +2,17 @@ import { Injectable } from '@nestjs/common';
 import { Prisma } from '#libs/db';
 import { Clock } from '../clock.ts';
 import { PrismaService } from '../database.ts';
-import type { Role, SignedIn, UnitChoice } from '../request-context.ts';
+import type { Role, SignedIn } from '../request-context.ts';
 import { hashToken, newCsrfSecret, newToken } from './tokens.ts';
+import { unitChoice } from './unit-choice.ts';
 
 export const SESSION_COOKIE = 'runwarm';
 const IDLE_MS = 12 * 3_600_000;
 const LONGEST_MS = 7 * 24 * 3_600_000;
 /** A session's last sight is written no more often than this: a page view is not a write. */
 const TOUCH_MS = 60_000;
-
-export const DEFAULT_UNITS: UnitChoice = { temperature: 'C', volume: 'L', pressure: 'kPa', torque: 'Nm' };
+/** An ended session is remembered so long, to know whose form it was that came too late. */
+const REMEMBER_MS = 24 * 3_600_000;
 
 export interface OpenSession {
   staff: SignedIn;
@@ -30,7 +31,7 @@ export class Sessions {
   async open(staffId: string): Promise<string> {
     const token = newToken();
     const now = this.clock.now();
-    await this.prisma.db.session.deleteMany({ where: { expiresAt: { lt: now } } });
+    await this.prisma.db.session.deleteMany({ where: { expiresAt: { lt: new Date(now.getTime() - REMEMBER_MS) } } });
     await this.prisma.db.session.create({
       data: {
         tokenHash: hashToken(token),
@@ -59,12 +60,18 @@ export class Sessions {
         name,
         displayName,
         role: role as Role,
-        units: { ...DEFAULT_UNITS, ...(units as Partial<UnitChoice>) },
+        units: unitChoice(units),
         tokenHash: row.tokenHash,
       },
       csrfSecret: row.csrfSecret,
       flash: row.flash,
     };
+  }
+
+  /** Whose session this was, if it ended by itself: one that was signed out of or closed is forgotten at once. */
+  async whoseEnded(token: string): Promise<string | undefined> {
+    const row = await this.prisma.db.session.findUnique({ where: { tokenHash: hashToken(token) } });
+    return row && row.expiresAt <= this.clock.now() ? row.staffId : undefined;
   }
 
   async close(token: string): Promise<void> {

@@ -1,7 +1,10 @@
+import { Transform } from 'class-transformer';
 import { IsOptional, IsString, Length, MaxLength } from 'class-validator';
+import { trimmed } from '../../../platform/trimmed.ts';
 
 export class SignInDto {
   /** The name given at the door. */
+  @Transform(trimmed)
   @IsString({ message: 'Type your name.' })
   @Length(1, 80, { message: 'Type your name, 80 letters at most.' })
   name!: string;
