@@ -20,18 +20,20 @@ const say = (line: string): void => void process.stdout.write(`${line}\n`);
 
 /** Database, demo or owner's set-up, application, port; then waits for the signal to close in the opposite order. */
 export async function openWorkshop(config: Config, hands: Hands): Promise<void> {
-  const database = await openDatabase(config, say);
+  const opening = openDatabase(config, say);
   let app: NestFastifyApplication | undefined;
   let closing: Promise<void> | undefined;
+  // Listened for from the first moment: a database that is still starting is waited for, then stopped.
   const close = (): Promise<void> =>
     (closing ??= (async () => {
       await app?.close();
-      await database.release();
+      await (await opening.catch(() => undefined))?.release();
     })());
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
     process.once(signal, () => void close().then(() => process.exit(0)));
   }
   try {
+    const database = await opening;
     const { decision, staff } = await prepare(config, { database, hands });
     app = await hands.createApp({
       connection: database.connection,
