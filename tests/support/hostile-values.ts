@@ -70,3 +70,34 @@ export const HOSTILE_BODIES: Readonly<Record<string, string>> = {
   'a null sign': '{"name":"a\\u0000b"}',
   'half a sign': '{"name":"\\ud83d"}',
 };
+
+/** In the place of a record's number in an address. */
+export const HOSTILE_IDS: readonly string[] = [
+  'robert',
+  '%00',
+  '%2e%2e%2f',
+  '🚗',
+  '%F0%9F',
+  '-1',
+  '0',
+  'null',
+  "'",
+  '00000000-0000-0000-0000-000000000000',
+  'x'.repeat(500),
+  '__proto__',
+  'constructor',
+];
+
+/** Addresses that we do not have. */
+export const STRANGE_ADDRESSES: readonly string[] = [
+  '/nothing',
+  '/counter/nothing/at/all',
+  '/api/v1/nothing',
+  '/api',
+  '/.env',
+  '/assets/../../package.json',
+  '/%',
+  '/%c0%af',
+  '/counter/',
+  `/${'a/'.repeat(40)}`,
+];

@@ -7,8 +7,8 @@ export interface PageForm {
   values: Record<string, string>;
   /** Everything but the hidden marks. */
   fields: readonly string[];
-  /** Those of them that a person sees and fills in. */
-  seen: readonly string[];
+  /** Those of them that a person types into. */
+  typed: readonly string[];
 }
 
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#x27': "'", '#x3D': '=', '#x60': '`' };
@@ -22,6 +22,8 @@ function attribute(tag: string, name: string): string | undefined {
 }
 
 const MARKS = new Set(['_csrf', '_key', '_page', '_form', '_kept']);
+
+const NOT_TYPED = new Set(['hidden', 'checkbox', 'radio', 'submit', 'button', 'file']);
 
 function valueOf(tag: string, rest: string): string {
   if (tag.startsWith('<select')) {
@@ -38,7 +40,7 @@ export function formsOf(html: string, page: string): PageForm[] {
     const inside = html.slice(match.index + tag.length).split('</form>')[0] ?? '';
     const values: Record<string, string> = {};
     const fields = new Set<string>();
-    const seen = new Set<string>();
+    const typed = new Set<string>();
     for (const control of inside.matchAll(/<(?:input|select|textarea|button)\b[^>]*>/g)) {
       const [text] = control;
       const name = attribute(text, 'name');
@@ -47,7 +49,7 @@ export function formsOf(html: string, page: string): PageForm[] {
       if (!isChoice || text.includes(' checked') || values[name] === undefined)
         values[name] = valueOf(text, inside.slice(control.index + text.length));
       if (!MARKS.has(name)) fields.add(name);
-      if (!text.startsWith('<button') && attribute(text, 'type') !== 'hidden') seen.add(name);
+      if (text.startsWith('<textarea') || (text.startsWith('<input') && !NOT_TYPED.has(attribute(text, 'type') ?? 'text'))) typed.add(name);
     }
     return {
       page,
@@ -56,7 +58,7 @@ export function formsOf(html: string, page: string): PageForm[] {
       method: attribute(tag, 'method') ?? 'get',
       values,
       fields: [...fields],
-      seen: [...seen],
+      typed: [...typed],
     };
   });
 }

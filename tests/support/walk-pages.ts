@@ -20,7 +20,7 @@ export function routeOf(routes: readonly DeclaredRoute[], method: string, addres
 const queryNames = (address: string): string => [...new URLSearchParams(address.split('?')[1] ?? '').keys()].sort().join();
 
 /**
- * Follows every link of our own from `start`, so many addresses of one kind (route and names of the query) at most.
+ * Follows every link of our own from `start`; beside those, so many addresses of one kind (route and names of the query) at most.
  * Files other than pages are left out.
  */
 export async function walkPages(
@@ -40,7 +40,7 @@ export async function walkPages(
     if (!route || route.path.startsWith('/api/') || route.path.endsWith('.pdf')) continue;
     const kind = `${route.path}?${queryNames(address)}`;
     const count = (counts.get(kind) ?? 0) + 1;
-    if (count > most) continue;
+    if (count > most && !start.includes(address)) continue;
     counts.set(kind, count);
     const { status, html } = await get(address);
     pages.push({ address, route, status, html });
