@@ -1,6 +1,10 @@
+import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
 import request from 'supertest';
+import { AuditChain } from '../../apps/server/src/platform/audit-chain.ts';
 import { Forgetting } from '../../apps/server/src/platform/forgetting.ts';
+import { requestContext } from '../../apps/server/src/platform/request-context.ts';
+import { UnitOfWork } from '../../apps/server/src/platform/unit-of-work.ts';
 import { type Agent, apiHeaders, formMarks, openTestApp, SECRET, type StaffName, type TestApp } from '../support/test-app.ts';
 
 const NOW = '2026-06-09T08:00:00Z';
@@ -194,6 +198,51 @@ describe('a form whose session had ended', () => {
     expect(await test.db.customer.count()).toBe(0);
     await post(desk, { ...formMarks(page.text, 'customer'), ...customer }).expect(303);
     expect(await test.db.customer.count()).toBe(1);
+  });
+});
+
+describe('the chain of the audit', () => {
+  const add = async (name: string): Promise<void> => {
+    const desk = await test.as('desk');
+    await desk.post('/api/v1/customers').set(apiHeaders()).send({ name }).expect(201);
+  };
+
+  it('tells how long it is without walking, and proves personal values that are kept', async () => {
+    const chain = test.app.get(AuditChain);
+    await add('Fenn Bakery');
+    await add('Quay Boats');
+    expect(await chain.state()).toEqual({ sealed: 0, unsealed: 2 });
+    await chain.seal();
+    await add('Lark Row');
+    expect(await chain.state()).toEqual({ sealed: 2, unsealed: 1 });
+    expect(await chain.verify()).toEqual({ sealed: 2, unsealed: 1, brokenAt: null });
+    const { entryId, salt } = await test.db.auditPersonal.findFirstOrThrow({ orderBy: { entryId: 'desc' }, skip: 1 });
+    await test.db.auditPersonal.delete({ where: { entryId } });
+    expect(await chain.verify()).toMatchObject({ brokenAt: null });
+    await test.db.auditPersonal.create({ data: { entryId, salt, values: { after: { name: 'Somebody else' } } } });
+    expect(await chain.verify()).toMatchObject({ sealed: 1, brokenAt: entryId });
+  });
+});
+
+describe('a unit of work', () => {
+  const keyed = () => ({ staff: undefined, requestKey: { scope: 'door', key: randomUUID(), route: 'POST /', bodyHash: 'x' } });
+
+  it('is the only one of its request', async () => {
+    const unit = test.app.get(UnitOfWork);
+    await requestContext.run(keyed(), async () => {
+      await expect(unit.run(() => Promise.reject(new Error('half way')))).rejects.toThrow('half way');
+      await unit.run(async (tx) => (await tx.customer.create({ data: { name: 'Fenn Bakery' } })).id);
+      await expect(unit.run(() => Promise.resolve(null))).rejects.toThrow('One request, one unit of work');
+    });
+    await requestContext.run(keyed(), () =>
+      expect(unit.run(() => unit.run(() => Promise.resolve(null)))).rejects.toThrow('One request, one unit of work'),
+    );
+  });
+
+  it('keeps nothing to say as nothing', async () => {
+    await requestContext.run(keyed(), () => test.app.get(UnitOfWork).run(() => Promise.resolve(null)));
+    const [row] = await test.db.$queryRaw<{ kind: string }[]>`select jsonb_typeof(result) as kind from idempotency_key`;
+    expect(row?.kind).toBe('null');
   });
 });
 

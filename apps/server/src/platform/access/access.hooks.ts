@@ -32,6 +32,8 @@ export function registerAccessHooks(fastify: FastifyInstance, sessions: Sessions
     const body: unknown = request.body;
     const isForm = request.method === 'POST' && isPage(request);
     const form = isForm ? takeFormMarks(typeof body === 'object' && body !== null ? (body as Record<string, unknown>) : {}) : undefined;
+    // What a signed-in person saw is not for whoever sits down at that screen next.
+    if (session) reply.header('cache-control', 'no-store');
     setRequestState(request, { session, csrfSecret: session?.csrfSecret ?? doorSecret(request, reply), form });
   });
   fastify.addHook('preHandler', (request, _reply, done) => {
