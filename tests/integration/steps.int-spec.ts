@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { STAGE_CORRECTIONS } from '../../apps/server/src/features/job-cards/stage-path.ts';
 import { seedDemo } from '../../seed/src/seed-demo.ts';
 import { STAGE_MOVES } from '#libs/checklist';
 import { type Connection, type Database, drift, Prisma, sqlState, violatedConstraint } from '#libs/db';
@@ -62,8 +63,10 @@ async function refusal(work: Promise<unknown>): Promise<string | undefined> {
 const steps = (moves: readonly { from: string; to: string }[]): string[] => moves.map(({ from, to }) => `${from} > ${to}`).sort();
 
 describe('the steps that the database knows', () => {
-  it('are those of the job cards’ stages', async () => {
-    expect(steps(await db.stageStep.findMany())).toEqual(steps(STAGE_MOVES));
+  it('are those of the job cards’ stages and of a taken-back tick', async () => {
+    const moves = steps(STAGE_MOVES);
+    const corrections = steps(STAGE_CORRECTIONS.map(([from, to]) => ({ from, to })));
+    expect(steps(await db.stageStep.findMany())).toEqual([...new Set([...moves, ...corrections])].sort());
   });
 
   it('are those of the units’ places', async () => {

@@ -2,7 +2,6 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import fastifyCookie from '@fastify/cookie';
 import fastifyHelmet from '@fastify/helmet';
-import fastifyMultipart from '@fastify/multipart';
 import fastifyStatic from '@fastify/static';
 import fastifyView from '@fastify/view';
 import { NestFactory } from '@nestjs/core';
@@ -77,7 +76,6 @@ async function registerSecurity(app: NestFastifyApplication): Promise<void> {
     strictTransportSecurity: false,
   });
   await app.register(fastifyCookie);
-  await app.register(fastifyMultipart, { limits: { fileSize: 10_000_000, files: 1 } });
 }
 
 async function registerViews(app: NestFastifyApplication, { publicDir, production }: AppOptions): Promise<void> {

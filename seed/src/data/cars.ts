@@ -1,5 +1,5 @@
 /** Invented makes, models and engines: what fits what is invented too. */
-export interface Engine {
+interface Engine {
   code: string;
   capacityL: number;
   /** kPa above the atmosphere, as printed on the cap. */

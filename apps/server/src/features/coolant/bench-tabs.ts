@@ -20,7 +20,7 @@ const TABS = [
   { tool: 'water', label: 'Water' },
 ] as const;
 
-export const toolUrl = (tool: string): string => (tool === '' ? urls.coolantBench : urls.coolantTool(tool));
+const toolUrl = (tool: string): string => (tool === '' ? urls.coolantBench : urls.coolantTool(tool));
 
 /** What lies on the bench: links, so that each works without script. */
 export const benchTabs = (current: string): readonly TabView[] =>

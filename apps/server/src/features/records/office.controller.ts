@@ -1,4 +1,4 @@
-import { Controller, Get, Render } from '@nestjs/common';
+import { Controller, Get, Query, Render } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
 import { Only } from '../../platform/access/access.decorator.ts';
 import { AuditChain } from '../../platform/audit-chain.ts';
@@ -26,7 +26,7 @@ export class OfficeController {
 
   @Get()
   @Render('features/records/views/office.hbs')
-  async office(@FormBack('debt') form: FormState): Promise<OfficeView> {
+  async office(@FormBack('debt') form: FormState, @Query('record') record: unknown): Promise<OfficeView> {
     const now = this.clock.now();
     const [jobs, exposure, passedWithout, debts, customersOwe, drumL, chain, { timeZone, currency }] = await Promise.all([
       this.records.jobMoney(JOBS),
@@ -35,7 +35,7 @@ export class OfficeController {
       this.records.openDebts(DEBTS),
       this.records.customersOwe(),
       this.records.drumL(),
-      this.chain.verify(),
+      record === 'proved' ? this.chain.verify() : this.chain.state(),
       this.workshop.get(),
     ]);
     return presentOffice({ jobs, exposure, passedWithout, debts, customersOwe, drumL, chain, now, timeZone, currency, form });

@@ -13,7 +13,8 @@ export interface OfficeFacts {
   debts: readonly OpenDebt[];
   customersOwe: string;
   drumL: string;
-  chain: { sealed: number; unsealed: number; brokenAt: bigint | null };
+  /** `brokenAt` is there when the whole chain was walked, which is work for a button and not for every view. */
+  chain: { sealed: number; unsealed: number; brokenAt?: bigint | null };
   now: Date;
   timeZone: string;
   currency: string;
@@ -38,7 +39,7 @@ export interface OfficeView {
   passed: { href: string; number: number; step: string; why: string; by: string; at: string }[];
   debts: { href: string; number: number; car: string; word: string; due: string; isLate: boolean; end: string }[];
   drum: string;
-  chain: { words: string; isWhole: boolean };
+  chain: { words: string; prove: string };
   currency: string;
   errors: FormState['summary'];
 }
@@ -51,9 +52,10 @@ function reasonOf(value: unknown): string {
 }
 
 function chainWords({ sealed, unsealed, brokenAt }: OfficeFacts['chain']): string {
-  if (brokenAt !== null) return `Entry ${brokenAt} no longer agrees with the one before it. Keep a copy of the data and ask for help.`;
+  if (typeof brokenAt === 'bigint')
+    return `Entry ${brokenAt} no longer agrees with the one before it. Keep a copy of the data and ask for help.`;
   const rest = unsealed === 0 ? '' : ` ${unsealed} more will be within seconds.`;
-  return `${sealed} entries are chained, each to the one before, and none was changed.${rest}`;
+  return `${sealed} entries are chained, each to the one before${brokenAt === null ? ', and none was changed' : ''}.${rest}`;
 }
 
 export function presentOffice(facts: OfficeFacts): OfficeView {
@@ -107,7 +109,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
       end: urls.endDebt(debt.id),
     })),
     drum: `${Number(facts.drumL).toFixed(1)} L`,
-    chain: { words: chainWords(facts.chain), isWhole: facts.chain.brokenAt === null },
+    chain: { words: chainWords(facts.chain), prove: `${urls.office}?record=proved#record` },
     currency,
     errors: facts.form.summary,
   };

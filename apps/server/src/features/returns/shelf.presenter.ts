@@ -10,7 +10,7 @@ import { type DrawnShelf, drawShelf } from './shelf-chart.ts';
 import type { Shelf, ShelfUnit } from './shelf.service.ts';
 import { unitActUrl } from './unit-urls.ts';
 
-export interface TodoRow {
+interface TodoRow {
   peg: string;
   word: string;
   supplier: string;

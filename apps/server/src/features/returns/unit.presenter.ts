@@ -25,7 +25,7 @@ export interface UnitForms {
   money: FormState;
 }
 
-export interface UnitActView {
+interface UnitActView {
   action: string;
   label: string;
   hidden: { name: string; value: string }[];

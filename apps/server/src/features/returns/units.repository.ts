@@ -25,7 +25,7 @@ export interface Unit {
   money: MoneyRow[];
 }
 
-export interface UnitSupplier {
+interface UnitSupplier {
   id: string;
   name: string;
   returnDays: number;

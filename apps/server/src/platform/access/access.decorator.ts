@@ -15,8 +15,3 @@ export const Only = (...roles: Role[]): CustomDecorator<symbol> => SetMetadata(A
 
 /** A POST that changes nothing (a calculation) or guards itself (signing in): it needs no request key. */
 export const WithoutKey = (): CustomDecorator<symbol> => SetMetadata(WITHOUT_KEY, true);
-
-export const TAKES_FILES = Symbol('takes-files');
-
-/** A call of the API that takes files as multipart/form-data beside JSON. */
-export const TakesFiles = (): CustomDecorator<symbol> => SetMetadata(TAKES_FILES, true);

@@ -6,7 +6,7 @@ import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
 import { withoutSecrets } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
-import { ACCESS, type Access, TAKES_FILES, WITHOUT_KEY } from './access.decorator.ts';
+import { ACCESS, type Access, WITHOUT_KEY } from './access.decorator.ts';
 import { checkOrigin, isApi } from './check-origin.ts';
 import { isRequestKey } from './form-marks.ts';
 import { KeptForms } from './kept-forms.ts';
@@ -32,7 +32,7 @@ export class AccessGuard implements CanActivate {
     if (access === undefined) throw new DomainError('forbidden', 'closed', 'Nobody may do this.');
     if (access !== 'anyone') await this.checkRole(access, { request, reply, state });
     if (SAFE.has(request.method)) return true;
-    if (isApi(request)) refuseOtherContent(request, this.reflector.getAllAndOverride<boolean | undefined>(TAKES_FILES, targets) === true);
+    if (isApi(request)) refuseOtherContent(request);
     checkOrigin(request, state);
     if (state.form?.isKept === true) await this.keptForms.drop(request, reply);
     if (this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_KEY, targets) !== true) this.takeKey(request, state);
@@ -76,9 +76,9 @@ function askWhom(roles: Exclude<Access, 'anyone'>): string {
 }
 
 /** What a form of another site can send without asking the browser (text, form fields) is not taken by the API at all. */
-function refuseOtherContent(request: FastifyRequest, takesFiles: boolean): void {
+function refuseOtherContent(request: FastifyRequest): void {
   const [type = ''] = (request.headers['content-type'] ?? '').split(';');
   const kind = type.trim().toLowerCase();
-  if (kind === '' || kind === 'application/json' || (takesFiles && kind === 'multipart/form-data')) return;
+  if (kind === '' || kind === 'application/json') return;
   throw new UnsupportedMediaTypeException('Send JSON, with the header Content-Type: application/json.');
 }

@@ -26,7 +26,7 @@ function inputOf(field: BenchField, text: string, units: UnitPreference): Partia
       return {
         ...(unit === '' ? {} : { unit }),
         ...(hasSign ? {} : { inputmode: 'decimal' }),
-        ...(field.isOptional === true ? { optional: true } : {}),
+        ...(field.isOptional === true && field.isHalf !== true ? { optional: true } : {}),
         maxlength: 20,
         autocomplete: 'off',
       };

@@ -6,7 +6,7 @@ import type { FieldGroup } from './field-group.ts';
 import { type BenchFieldView, presentFields } from './present-fields.ts';
 import { keepFigures } from './standing-figures.ts';
 
-export interface GroupView {
+interface GroupView {
   readonly title: string;
   readonly isFolded: boolean;
   readonly isOpen: boolean;
@@ -36,6 +36,10 @@ function groupView(group: FieldGroup, form: ReadForm, units: UnitPreference): Gr
   };
 }
 
+/** What was mistyped, in the order of the form. */
+export const summaryOf = ({ errors }: ReadForm): BenchFormView['errors'] =>
+  Object.entries(errors).map(([field, message]) => ({ field, message }));
+
 /** The form of a page: fields in their groups, what travels along with them, and what has to change. */
 export function presentForm(
   form: ReadForm,
@@ -48,6 +52,6 @@ export function presentForm(
       { name: 'was', value: keepFigures(form) },
     ],
     groups: groups.map((group) => groupView(group, form, units)),
-    errors: Object.entries(form.errors).map(([field, message]) => ({ field, message })),
+    errors: summaryOf(form),
   };
 }

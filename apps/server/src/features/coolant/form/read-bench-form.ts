@@ -46,7 +46,8 @@ function fallBack(field: FigureField, { units }: Sent): Reading {
 function wrongFigure(field: FigureField, sent: Sent, why: string): Reading {
   const text = sent.text ?? '';
   const figure = sent.before ?? field.standing?.value;
-  if (figure === undefined) return { state: 'empty', text, error: `${why} Nothing is reckoned until then.` };
+  if (figure === undefined)
+    return { state: 'empty', text, error: `${why} ${field.isOptional === true ? 'It is left out' : 'Nothing is reckoned'} until then.` };
   return { figure, state: 'kept', text, error: `${why} ${saidFigure(figure, field.quantity, sent.units)} stays in force.` };
 }
 

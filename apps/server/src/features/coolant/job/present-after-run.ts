@@ -8,7 +8,7 @@ import type { AfterRun } from './compare-after-run.ts';
 import type { StatedFact } from './vehicle-facts.repository.ts';
 
 /** A figure of this job that is worth keeping with the car, as one button. */
-export interface KeepView {
+interface KeepView {
   readonly label: string;
   readonly hidden: readonly { readonly name: string; readonly value: string }[];
 }

@@ -11,7 +11,7 @@ import { unitMark } from '../units/unit-mark.ts';
 import { FACT_KEYS, FACT_WORDS, type FactKey } from './fact-keys.ts';
 import type { StatedFact } from './vehicle-facts.repository.ts';
 
-export interface FactRow {
+interface FactRow {
   readonly id: string;
   readonly value: string;
   readonly words: string;

@@ -3,14 +3,15 @@ import { dateTimeText } from '../../../web/dates.ts';
 import type { OpenCard } from '../../job-cards/job-cards.service.ts';
 import type { BenchContext } from '../bench-context.ts';
 import type { BenchField, ReadForm } from '../form/bench-field.ts';
-import { assumedText, THE_MANUAL_RULES } from '../grounds-view.ts';
+import { glycolOf } from '../form/glycol-field.ts';
+import { THE_MANUAL_RULES } from '../grounds-view.ts';
 import { jugsOf, jugSize, liquidsToPour } from '../refill/liquids.ts';
 import { pouringLines } from '../refill/pouring-lines.ts';
+import { presentGrounds } from '../refill/present-grounds.ts';
 import { jugsWidthPx } from '../refill/present-pour.ts';
 import { rangeTitle } from '../refill/present-range.ts';
 import type { ReadyRefill } from '../refill/reckon-refill.ts';
 import { refillFigures } from '../refill/refill-figures.ts';
-import type { ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
 import { saidFigure } from '../units/measure.ts';
 
@@ -24,9 +25,10 @@ export interface SlipView {
   readonly range: string;
   readonly pours: readonly { readonly amount: string; readonly what: string; readonly svg: string }[];
   readonly order: readonly string[];
-  readonly figures: readonly ResultFigure[];
+  readonly comesTo: readonly string[];
   readonly known: readonly { readonly term: string; readonly said: string }[];
   readonly warnings: readonly string[];
+  readonly sure: string;
   readonly assumed: string;
   readonly manual: string;
 }
@@ -58,6 +60,7 @@ export function presentSlip(slip: Slip): SlipView {
   const { row, form, answer, context, now } = slip;
   const { units, workshop } = context;
   const size = jugSize(form, context);
+  const { sure, assumed } = presentGrounds(answer, glycolOf(form), units);
   return {
     title: `Coolant slip, job ${row.number}`,
     workshop: workshop.name,
@@ -76,10 +79,11 @@ export function presentSlip(slip: Slip): SlipView {
       };
     }),
     order: pouringLines(answer.recipe, { productName: answer.productName, units, keptL: answer.keptL }),
-    figures: refillFigures(answer, units),
+    comesTo: refillFigures(answer, units).map(({ value, unit, word }) => `${value} ${unit} ${word}`),
     known: known(slip),
     warnings: answer.warnings.map(({ text }) => inUnits(text, units)),
-    assumed: inUnits(assumedText(answer.assumptions, answer.warnings), units),
+    sure,
+    assumed,
     manual: THE_MANUAL_RULES,
   };
 }

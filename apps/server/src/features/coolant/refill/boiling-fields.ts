@@ -6,7 +6,7 @@ export function boilingFields(
   { workshop }: BenchContext,
   { cap, hottest }: Readonly<Record<string, Standing<number> | undefined>>,
 ): readonly BenchField[] {
-  const pressure = { kind: 'figure', quantity: 'pressure', least: 0, most: 300, holds: 'A cap holds' } as const;
+  const pressure = { kind: 'figure', quantity: 'pressure', least: 0, most: 300, holds: 'A cap holds', isOptional: true } as const;
   return [
     { ...pressure, name: 'cap', isHalf: true, label: 'Cap, printed', hint: 'Above the air.', ...(cap ? { standing: cap } : {}) },
     { ...pressure, name: 'capHeld', isHalf: true, label: 'Cap, on the tester', hint: 'Beats the printed.' },
@@ -30,6 +30,7 @@ export function boilingFields(
       holds: 'Hot coolant lies at',
       least: 40,
       most: 150,
+      isOptional: true,
       ...(hottest ? { standing: hottest } : {}),
     },
   ];

@@ -7,7 +7,7 @@ import { drawn, type DrawnView } from '../drawn.ts';
 import type { ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
 import type { FieldGroup } from '../form/field-group.ts';
-import { type BenchFormView, presentForm } from '../form/present-form.ts';
+import { type BenchFormView, presentForm, summaryOf } from '../form/present-form.ts';
 import { type CautionView, cautionsFor, type GroundsView, THE_MANUAL_RULES } from '../grounds-view.ts';
 import type { BenchJob } from '../job/bench-jobs.repository.ts';
 import { inUnits } from '../units/in-units.ts';
@@ -24,7 +24,7 @@ import type { RefillAnswer } from './reckon-refill.ts';
 import { refillFigures } from './refill-figures.ts';
 import { withFigure } from './with-figure.ts';
 
-export interface AnswerView {
+interface AnswerView {
   /** Read out when it changes. */
   readonly status: string;
   readonly pours: readonly PourView[];
@@ -146,7 +146,7 @@ export function presentRefill(refill: Refill): RefillView {
       rest: 'What was missing on arrival counts as much as what was drained. Colour is no standard, so none is drawn.',
     },
     tabs: benchTabs(''),
-    form: presentForm(form, { groups: refill.groups, units: context.units, action: address.path }),
+    form: { ...presentForm(form, { groups: refill.groups, units: context.units, action: address.path }), errors: summaryOf(refill.form) },
     units: presentUnits(context.units, here),
     answer: answerView(refill),
     cars: (refill.carsHere ?? []).map(({ id, number, keyTag, vehicle }) => ({

@@ -44,9 +44,10 @@ function refusedRecipe(problem: Problem, { missing = 0, kept = 0 }: Readonly<Rec
 }
 
 /** The space to fill, or undefined for an empty system. */
-function spaceOf({ figures }: ReadForm, holds: number): Asked<number | undefined> {
+function spaceOf({ figures, errors }: ReadForm, holds: number): Asked<number | undefined> {
   const { out, missing = 0, kept = 0 } = figures;
-  if (out === undefined) return { ok: true, value: undefined };
+  // A mistyped figure must not pass for an empty field, which stands for a dry system.
+  if (out === undefined) return errors['out'] === undefined ? { ok: true, value: undefined } : { ok: false, field: 'out' };
   if (kept > out) return { ok: false, field: 'kept', message: 'No more can go back in than was measured out. Check both figures.' };
   const space = refillSpace({ systemVolumeL: holds, missingOnArrivalL: missing, drainedL: out });
   if (!space.ok) return { ok: false, field: space.problem.field === 'systemVolumeL' ? 'holds' : 'out', problem: space.problem };

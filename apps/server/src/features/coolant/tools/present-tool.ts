@@ -2,7 +2,7 @@ import type { Address } from '../address-of.ts';
 import type { BenchContext } from '../bench-context.ts';
 import { benchTabs, type TabView } from '../bench-tabs.ts';
 import type { ReadForm } from '../form/bench-field.ts';
-import { type BenchFormView, presentForm } from '../form/present-form.ts';
+import { type BenchFormView, presentForm, summaryOf } from '../form/present-form.ts';
 import { assumedText, type CautionView, cautionsFor, type GroundsView, THE_MANUAL_RULES } from '../grounds-view.ts';
 import type { ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
@@ -88,7 +88,10 @@ export function presentTool(asked: Asked): ToolView {
     title: tool.title,
     head: { title: tool.title, lead: tool.lead, rest: tool.rest },
     tabs: benchTabs(tool.key),
-    form: presentForm(withRefusal(asked), { groups: tool.groups(context), units: context.units, action: address.path }),
+    form: {
+      ...presentForm(withRefusal(asked), { groups: tool.groups(context), units: context.units, action: address.path }),
+      errors: summaryOf(asked.form),
+    },
     units: presentUnits(context.units, address.query === '' ? address.path : `${address.path}?${address.query}`),
     answer: answerView(asked),
     manual: THE_MANUAL_RULES,

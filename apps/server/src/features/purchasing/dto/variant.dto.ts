@@ -3,7 +3,7 @@ import { ArrayMaxSize, IsArray, IsIn, IsString, IsUUID, Length, Matches, MaxLeng
 import { trimmed } from '../../../platform/trimmed.ts';
 import { typedList } from './typed-list.ts';
 
-export const PROVENANCES = ['listing', 'measured', 'photo'] as const;
+const PROVENANCES = ['listing', 'measured', 'photo'] as const;
 export type Provenance = (typeof PROVENANCES)[number];
 
 const MONTH = /^$|^(19|20)\d\d-(0[1-9]|1[0-2])$/;
