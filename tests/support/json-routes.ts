@@ -1,6 +1,7 @@
 /** As much of an OpenAPI description as making bodies from it takes. */
 interface Schema {
   $ref?: string;
+  description?: string;
   type?: string | readonly string[];
   enum?: readonly unknown[];
   example?: unknown;
