@@ -19,6 +19,8 @@ export interface Clock {
   header: string;
   headerUnit: TimeUnit | null;
   cells: () => readonly string[];
+  /** The same cells as numbers where they were read along; NaN where a cell is none. */
+  numbers: Float64Array | null;
 }
 
 /** What a layout gives, whichever it is. For wide and long files the clocks are candidates, best first, for the same rows. */

@@ -10,13 +10,7 @@ export type ClocksOr = { clocks: ReadClock[]; notes: string[] } | { asks: Ask[];
 
 /** Reads the clock (or, in paired files, all of them); falls back from a damaged one to the next, then to the rows' own interval. */
 export function clockTimes(layout: Layout, answers: LogAnswers, headers: readonly string[]): ClocksOr {
-  const read = (clock: Clock) =>
-    readTimes({
-      cells: clock.cells(),
-      headerUnit: clock.headerUnit,
-      answered: answers.units?.time ?? null,
-      decimalMark: layout.decimalMark,
-    });
+  const read = (clock: Clock) => readTimes({ clock, answered: answers.units?.time ?? null, decimalMark: layout.decimalMark });
   const notes: string[] = [];
   if (answers.rowIntervalS !== undefined && layout.sharedRows)
     return { clocks: [byRow(layout.lineOf.length, answers.rowIntervalS)], notes };

@@ -53,6 +53,7 @@ export function layoutLong(log: LogText): Layout {
     clocks: chosen.times.map((column) => ({
       header: header.cells[column] ?? '',
       headerUnit: chosen.recognised[column]?.timeUnit ?? null,
+      numbers: null,
       cells: () =>
         used.map((line) => {
           const text = lines[line - 1] ?? '';

@@ -69,6 +69,7 @@ export function layoutPaired({ lines, header, chosen, answers, dropped }: LogTex
     clocks: pairs.map(({ column }) => ({
       header: header.cells[column - 1] ?? '',
       headerUnit: readTimeUnit(unitRow?.[column - 1] ?? '') ?? chosen.recognised[column - 1]?.timeUnit ?? null,
+      numbers: null,
       cells: () => rows.map(({ cells }) => cells[column - 1] ?? ''),
     })),
     sharedRows: false,

@@ -1,4 +1,4 @@
-import { cellText, findCells, newBounds, splitCells, type CellBounds } from './cells.ts';
+import { findCells, newBounds, splitCells, type CellBounds } from './cells.ts';
 import { type Channel, type Layout } from './channel.ts';
 import { decimalMark } from './decimal-mark.ts';
 import { type LogText } from './log-text.ts';
@@ -57,8 +57,8 @@ export function layoutWide(log: LogText): Layout {
     clocks: chosen.times.map((column, place) => ({
       header: header.cells[column] ?? '',
       headerUnit: chosen.recognised[column]?.timeUnit ?? null,
-      cells: () =>
-        place === 0 ? firstTimes : kept.map((line) => splitCells(lines[line - 1] ?? '', header.separator, bounds)[column] ?? ''),
+      numbers: place === 0 ? firstTimes.subarray(0, kept.length) : null,
+      cells: () => kept.map((line) => splitCells(lines[line - 1] ?? '', header.separator, bounds)[column] ?? ''),
     })),
     sharedRows: true,
     lineOf: kept,
@@ -96,14 +96,16 @@ interface Reading {
 function readRows(
   { lines, header, chosen, dropped }: LogText,
   { firstLine, usual, mark, channels }: Reading,
-): { kept: number[]; firstTimes: string[] } {
+): { kept: number[]; firstTimes: Float64Array } {
   const bounds = newBounds();
   const separator = header.separator.charCodeAt(0);
   const headerText = (lines[header.line] ?? '').trim();
   const timeColumn = chosen.times[0] ?? -1;
   const read = channels.map((channel) => channelReader(channel, mark));
   const kept: number[] = [];
-  const firstTimes: string[] = [];
+  const firstTimes = new Float64Array(lines.length);
+  const cell = { start: 0, end: 0 };
+  const form = { decimalMark: mark, suffix: '' };
   for (let line = firstLine; line < lines.length; line += 1) {
     const text = lines[line] ?? '';
     if (text === '' || text === '\r') continue;
@@ -117,8 +119,10 @@ function readRows(
       continue;
     }
     for (const reader of read) if (!reader(text, bounds, kept.length)) dropped.add('coolant is no number', line + 1);
+    cell.start = bounds.starts[timeColumn] ?? 0;
+    cell.end = bounds.ends[timeColumn] ?? 0;
+    firstTimes[kept.length] = timeColumn < 0 || timeColumn >= bounds.count ? Number.NaN : readNumber(text, cell, form);
     kept.push(line + 1);
-    firstTimes.push(timeColumn < 0 ? '' : cellText(text, bounds, timeColumn));
   }
   return { kept, firstTimes };
 }

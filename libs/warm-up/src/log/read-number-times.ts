@@ -1,4 +1,3 @@
-import { readNumber } from './read-number.ts';
 import { type ReadTimes } from './read-clock-column.ts';
 import { SECONDS_IN, type TimeUnit } from './units.ts';
 
@@ -14,20 +13,15 @@ const SINCE_1970: readonly { from: number; to: number; unit: TimeUnit }[] = [
   { from: 1e12, to: 4e12, unit: 'ms' },
   { from: 1e15, to: 4e15, unit: 'µs' },
 ];
+const LEAST_ROWS_TO_TELL = 20;
 const DISTINCT_SHARE = 50;
 
-/** Reads numeric times; `unit` null lets the steps tell it, if only one unit gives a drive that can be. */
-export function readNumberTimes(
-  cells: readonly string[],
-  { unit, decimalMark }: { unit: TimeUnit | null; decimalMark: '.' | ',' },
-): ReadTimes & { unit?: TimeUnit; ask?: boolean } {
-  const form = { decimalMark, suffix: '' };
-  const raw = new Float64Array(cells.length);
-  for (const [row, cell] of cells.entries()) raw[row] = readNumber(cell, { start: 0, end: cell.length }, form);
+/** Turns numeric times into seconds; `unit` null lets the steps tell it, if only one unit gives a drive that can be. */
+export function readNumberTimes(raw: Float64Array, unit: TimeUnit | null): ReadTimes & { unit?: TimeUnit; ask?: boolean } {
   const known = raw.filter((value) => !Number.isNaN(value));
   if (known.length < 2) return { problem: 'holds no readable times' };
-  if (cells.slice(0, 5).some((cell) => /e\+?\d+$/i.test(cell)) && new Set(known).size <= Math.max(3, known.length / DISTINCT_SHARE)) {
-    return { problem: `was rounded to ${cells[0] ?? ''} by a spreadsheet: all times have become equal` };
+  if (known.length >= LEAST_ROWS_TO_TELL && changes(known) <= known.length / DISTINCT_SHARE) {
+    return { problem: `stands still at ${known[0] ?? 0}: all times have become equal, as when a spreadsheet has rounded them` };
   }
   const found = unit ?? unitBySteps(known);
   if (found === null) return { problem: 'has no unit, and its steps fit more than one or none', ask: true };
@@ -47,6 +41,12 @@ export function readNumberTimes(
     return timeS;
   });
   return { timesS, unit: found, note: midnights > 0 ? 'the seconds of the day pass midnight' : null };
+}
+
+function changes(values: Float64Array): number {
+  let count = 0;
+  for (let index = 1; index < values.length; index += 1) if (values[index] !== values[index - 1]) count += 1;
+  return count;
 }
 
 function unitBySteps(values: Float64Array): TimeUnit | null {

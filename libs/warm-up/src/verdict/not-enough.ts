@@ -1,8 +1,9 @@
 import { sayDuration, sayTemp } from '../words/say.ts';
 import { type Findings, type Opinion } from './findings.ts';
+import { mayHoldLower } from './may-hold-lower.ts';
+import { LATE_K } from './tolerance.ts';
 import { warmedUpC } from './warmed-up.ts';
 
-const LATE_K = 6;
 const SHORT_S = 480;
 const WARM_START_C = 50;
 const IDLE_SHARE = 0.5;
@@ -12,7 +13,7 @@ const HOT_AIR_C = 28;
 
 /** Why this log settles nothing, in the order a technician would ask. */
 export function notEnough(findings: Findings): Opinion {
-  const { grid, start, heat, air, endC, highestC, nominalC, knee, opening, kind } = findings;
+  const { grid, start, heat, air, endC, highestC, nominalC, knee, opening } = findings;
   const reasons: string[] = [];
   const warm = highestC >= warmedUpC(nominalC);
   if (start.startC >= WARM_START_C)
@@ -27,7 +28,7 @@ export function notEnough(findings: Findings): Opinion {
     reasons.push(
       `It reaches ${sayTemp(highestC)}, but the climb bends gently: a thermostat that opens and an engine that finds its own balance can't be told apart here.`,
     );
-  } else if (kind !== 'wax' && kind !== 'unknown') {
+  } else if (mayHoldLower(findings)) {
     reasons.push(
       `The climb bends at ${sayTemp(knee.tempC)}; this kind of valve may hold such a level by design, so look up what the maker commands.`,
     );
