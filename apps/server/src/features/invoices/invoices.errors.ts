@@ -37,6 +37,12 @@ export const aboveCeiling = (ceiling: string, sum: string): DomainError =>
     },
   );
 
+/** Less than nothing. */
+export const belowZero = (sum: string): DomainError =>
+  new DomainError('impossible', 'below-zero', `The lines come to ${sum}: an invoice can’t be below zero. Check the allowances.`, {
+    extra: { sum },
+  });
+
 /** A sum that no workshop writes. */
 export const beyondAnySum = (): DomainError =>
   new DomainError('impossible', 'beyond-any-sum', 'The lines come to more than 99,999,999.99: check quantity and price.', {

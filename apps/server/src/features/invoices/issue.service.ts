@@ -11,7 +11,7 @@ import type { Workshop } from '../../platform/workshop-facts.ts';
 import { JobAccount } from '../job-cards/job-account.service.ts';
 import { type Draft, DraftsService } from './drafts.service.ts';
 import { invoiceDraft } from './invoice-draft.ts';
-import { aboveCeiling, badDraft, contentsMissing, issuedAlready, noCharge, nothingToBill, notReady } from './invoices.errors.ts';
+import { aboveCeiling, badDraft, belowZero, contentsMissing, issuedAlready, noCharge, nothingToBill, notReady } from './invoices.errors.ts';
 import { InvoicesRepository } from './invoices.repository.ts';
 import { JobBillRepository } from './job-bill.repository.ts';
 
@@ -94,6 +94,7 @@ export class IssueService {
     if (!READY_STAGES.has(facts.job.stage)) throw notReady();
     if (facts.job.noChargeWhy !== null) throw noCharge(facts.job.noChargeWhy);
     if (facts.ceilingGross === null || lines.length === 0) throw nothingToBill();
+    if (new Decimal(totals.taxInclusive).lt(0)) throw belowZero(totals.taxInclusive);
     if (new Decimal(totals.taxInclusive).gt(facts.ceilingGross)) throw aboveCeiling(facts.ceilingGross, totals.taxInclusive);
   }
 

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '#libs/db';
+import { END_PLACES } from '#libs/unit-life';
 
 /** Places in which a unit's money is still somebody's to chase. */
 const UNITS_OUT = ['expected', 'set-aside', 'to-return', 'handed-over', 'taken-out'];
@@ -42,8 +43,12 @@ export class JobAccountRepository {
     return row?.owes ?? true;
   }
 
+  /** A piece that is on its way, or one at its end for which a charge or a credit came late. */
   async hasUnitsOut(tx: Tx, jobId: string): Promise<boolean> {
-    return (await tx.partUnit.count({ where: { jobId, place: { in: UNITS_OUT } } })) > 0;
+    const [row] = await tx.$queryRaw<{ out: boolean }[]>`
+      select exists (select from part_unit u where u.job_id = ${jobId}::uuid and (u.place = any(${UNITS_OUT}) or (u.place = any(${[...END_PLACES]})
+        and (select coalesce(sum(case kind when 'charged' then amount_net else -amount_net end), 0) from unit_money where unit_id = u.id) <> 0))) as out`;
+    return row?.out ?? true;
   }
 
   async keepDebt(tx: Tx, jobId: string, { kind, isOwed, at }: { kind: string; isOwed: boolean; at: Date }): Promise<void> {

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { END_PLACES } from '#libs/unit-life';
 import { PrismaService } from '../../platform/database.ts';
 
 export interface JobMoney {
@@ -83,14 +84,16 @@ export class RecordsRepository {
     }));
   }
 
-  /** What lies at suppliers, or on our shelf waiting to go back to them. */
+  /** What lies at suppliers or on our shelf waiting to go back to them, and what came late for a piece that had its end. */
   async exposure(): Promise<SupplierExposure[]> {
     return this.prisma.db.$queryRaw<SupplierExposure[]>`
-      select s.name as supplier, count(distinct u.id)::int as units, min(u.return_by) filter (where u.place in ('set-aside', 'to-return')) as soonest,
-        coalesce(sum(case m.kind when 'charged' then m.amount_net else -m.amount_net end), 0)::text as open
+      select s.name as supplier, count(u.id)::int as units, min(u.return_by) filter (where u.place in ('set-aside', 'to-return')) as soonest,
+        coalesce(sum(m.open), 0)::text as open
       from part_unit u join part_variant v on v.id = u.variant_id join supplier s on s.id = v.supplier_id
-        left join unit_money m on m.unit_id = u.id
-      where u.place in ('set-aside', 'to-return', 'handed-over') group by s.name order by s.name`;
+        cross join lateral (select coalesce(sum(case kind when 'charged' then amount_net else -amount_net end), 0) as open
+          from unit_money where unit_id = u.id) m
+      where u.place in ('set-aside', 'to-return', 'handed-over') or (u.place = any(${[...END_PLACES]}) and m.open <> 0)
+      group by s.name order by s.name`;
   }
 
   async passedWithout(since: Date): Promise<PassedWithout[]> {
@@ -144,7 +147,7 @@ export class RecordsRepository {
 
   async drumL(): Promise<string> {
     const [row] = await this.prisma.db.$queryRaw<{ litres: string }[]>`
-      select coalesce(sum(case direction when 'in' then volume_l else -volume_l end), 0)::text as litres from waste_entry`;
+      select coalesce(sum(case direction when 'collected' then -volume_l else volume_l end), 0)::text as litres from waste_entry`;
     return row?.litres ?? '0';
   }
 }
