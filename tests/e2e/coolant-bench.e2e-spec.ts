@@ -184,6 +184,10 @@ describe('bad input', () => {
     const never = await reckon('', { ...SATURDAY, holds: 'seven' });
     expect(saidBeside(never, 'holds')).toContain('Nothing is reckoned until then.');
     expect(answerOf(never)).toBe('Still to be said: System holds.');
+    // An empty field stands for a dry system: a mistyped one must not.
+    const mistyped = await reckon('', { ...SATURDAY, out: 'three' });
+    expect(answerOf(mistyped)).toBe('Still to be said: Measured out.');
+    expect(saidBeside(await reckon('', { ...SATURDAY, cap: 'x' }), 'cap')).toContain('It is left out until then.');
   });
 
   it.each([

@@ -5,7 +5,7 @@ import type { BenchContext } from '../bench-context.ts';
 import type { BenchField, ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
 import { THE_MANUAL_RULES } from '../grounds-view.ts';
-import { jugsOf, jugSize, liquidsToPour } from '../refill/liquids.ts';
+import { jugsOf, jugSize, type Liquid, liquidsToPour } from '../refill/liquids.ts';
 import { pouringLines } from '../refill/pouring-lines.ts';
 import { presentGrounds } from '../refill/present-grounds.ts';
 import { jugsWidthPx } from '../refill/present-pour.ts';
@@ -23,7 +23,9 @@ export interface SlipView {
   readonly car: string;
   readonly printed: string;
   readonly range: string;
-  readonly pours: readonly { readonly amount: string; readonly what: string; readonly svg: string }[];
+  readonly pours: readonly string[];
+  /** All jugs in the order of pouring. */
+  readonly jugs: string;
   readonly order: readonly string[];
   readonly comesTo: readonly string[];
   readonly known: readonly { readonly term: string; readonly said: string }[];
@@ -43,7 +45,8 @@ export interface Slip {
 }
 
 const ON_THE_SLIP = ['holds', 'missing', 'out', 'kept', 'staysReading', 'staysPercent', 'staysProduct', 'cap', 'capHeld'];
-const MOST_JUGS_IN_A_ROW = 2;
+const MOST_JUGS_IN_A_ROW = 5;
+const SHORT: Readonly<Record<Liquid['key'], string>> = { additive: 'product', water: 'water' };
 
 /** What was reckoned with, and whether anybody knows it. */
 function known({ fields, form, context }: Slip): SlipView['known'] {
@@ -60,6 +63,12 @@ export function presentSlip(slip: Slip): SlipView {
   const { row, form, answer, context, now } = slip;
   const { units, workshop } = context;
   const size = jugSize(form, context);
+  const liquids = liquidsToPour(answer, size);
+  const toPour = liquids.flatMap((liquid) =>
+    jugsOf(liquid, size, units).jugs.map((jug) => (units.volume === 'L' ? { ...jug, name: SHORT[liquid.key] } : jug)),
+  );
+  const widthPx = jugsWidthPx(toPour.length, MOST_JUGS_IN_A_ROW);
+  const options: DrawingOptions = { palette: 'print', idPrefix: 'slip', widthPx, ground: 'sheet' };
   const { sure, assumed } = presentGrounds(answer, glycolOf(form), units);
   return {
     title: `Coolant slip, job ${row.number}`,
@@ -69,15 +78,8 @@ export function presentSlip(slip: Slip): SlipView {
     car: `${row.vehicle.make} ${row.vehicle.model}, ${row.vehicle.registration}`,
     printed: dateTimeText(now, workshop.timeZone),
     range: rangeTitle(answer, units),
-    pours: liquidsToPour(answer, size).map((liquid) => {
-      const widthPx = jugsWidthPx(liquid.amountsMl.length, MOST_JUGS_IN_A_ROW);
-      const options: DrawingOptions = { palette: 'print', idPrefix: `slip-${liquid.key}`, widthPx, ground: 'sheet' };
-      return {
-        amount: saidFigure(liquid.totalL, 'volume', units),
-        what: liquid.what,
-        svg: drawJugs(jugsOf(liquid, size, units), options).svg,
-      };
-    }),
+    pours: liquids.map(({ totalL, what }) => `${saidFigure(totalL, 'volume', units)} ${what}`),
+    jugs: drawJugs({ ...size, jugs: toPour }, options).svg,
     order: pouringLines(answer.recipe, { productName: answer.productName, units, keptL: answer.keptL }),
     comesTo: refillFigures(answer, units).map(({ value, unit, word }) => `${value} ${unit} ${word}`),
     known: known(slip),
