@@ -171,6 +171,8 @@ describe('the way of three variants', () => {
     await act(desk, 'NR-5488', { what: 'money', body: { kind: 'credited', amount: '23.40', reference: 'credit note 1' } });
     await act(desk, 'NR-5489', { what: 'money', body: { kind: 'carrier-paid', amount: '26.10', reference: 'letter 7' } });
     expect(await debt()).toMatchObject({ ending: 'done' });
+    await act(desk, 'NR-5489', { what: 'money', body: { kind: 'credited', amount: '1.00', reference: 'credit note 2' } });
+    expect(await test.db.jobDebt.count({ where: { jobId, kind: 'units-and-claims', endedAt: null } })).toBe(1);
   });
 });
 
