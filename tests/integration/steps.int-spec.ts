@@ -47,7 +47,8 @@ beforeAll(async () => {
       seal: { create: { seq: 1, hash: 'not looked at' } },
     },
   });
-});
+  // The demo takes seconds to lay out, and a busy machine's patience.
+}, 240_000);
 afterAll(() => db.$disconnect());
 
 /** The SQLSTATE or the constraint that a refused statement names. */

@@ -29,9 +29,9 @@ export class OrdersController {
 
   @Get()
   @Render('features/purchasing/views/orders.hbs')
-  async list(@FormBack('goods-in') form: FormState): Promise<OrdersView> {
+  async list(@FormBack('goods-in') goodsIn: FormState, @FormBack('tap') tap: FormState): Promise<OrdersView> {
     const [due, orders, place] = await Promise.all([this.units.at(['expected']), this.orders.recent(), this.workshop.get()]);
-    return presentOrders(form, { due, orders, place });
+    return presentOrders({ goodsIn, tap }, { due, orders, place });
   }
 
   @Post('goods-in')
@@ -81,7 +81,7 @@ export class OrdersController {
 
   @Get(':id')
   @Render('features/purchasing/views/order.hbs')
-  async order(@Param('id', IdPipe) id: string, @FormBack('beside') form: FormState): Promise<OrderView> {
+  async order(@Param('id', IdPipe) id: string, @FormBack('beside') beside: FormState, @FormBack('tap') tap: FormState): Promise<OrderView> {
     const order = await this.orders.get(id);
     const [units, theirs, names, place] = await Promise.all([
       this.units.ofOrder(id),
@@ -89,7 +89,7 @@ export class OrdersController {
       this.units.staffNames(),
       this.workshop.get(),
     ]);
-    return presentOrder(form, { order, units, theirs, who: names.get(order.orderedById) ?? 'somebody', place });
+    return presentOrder({ beside, tap }, { order, units, theirs, who: names.get(order.orderedById) ?? 'somebody', place });
   }
 
   @Post(':id/beside')

@@ -84,6 +84,7 @@ export interface VariantForms {
   statement: FormState;
   price: FormState;
   listing: FormState;
+  tap: FormState;
 }
 
 export function presentVariant(
@@ -127,7 +128,7 @@ export function presentVariant(
       ]),
     },
     listing: { action: `${page}/listings`, fields: formFields(forms.listing, listingSpecs()) },
-    errors: [...forms.statement.summary, ...forms.price.summary, ...forms.listing.summary],
+    errors: [...forms.statement.summary, ...forms.price.summary, ...forms.listing.summary, ...forms.tap.summary],
   };
 }
 

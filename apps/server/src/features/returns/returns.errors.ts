@@ -3,6 +3,9 @@ import { DomainError } from '../../platform/domain-error.ts';
 /** No unit has this address. */
 export const noUnit = (): DomainError => new DomainError('not-found', 'no-unit', 'This piece is not on record.');
 
+/** No supplier has this address. */
+export const noSupplier = (): DomainError => new DomainError('not-found', 'no-supplier', 'This supplier is not on record.');
+
 /** No piece has the typed code. */
 export const unknownCode = (message: string): DomainError =>
   new DomainError('malformed', 'unknown-code', message, { errors: [{ field: 'code', message }] });

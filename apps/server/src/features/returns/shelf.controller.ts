@@ -26,8 +26,8 @@ export class ShelfController {
 
   @Get()
   @Render('features/returns/views/shelf.hbs')
-  async open(@FormBack('find') form: FormState): Promise<ShelfView> {
-    return presentShelf(await this.shelf.open(), form);
+  async open(@FormBack('find') find: FormState, @FormBack('tap') tap: FormState): Promise<ShelfView> {
+    return presentShelf(await this.shelf.open(), { find, tap });
   }
 
   @Post('units')
@@ -39,7 +39,7 @@ export class ShelfController {
   @Get('hand-over/:supplierId')
   @Render('features/returns/views/hand-over.hbs')
   async askHandOver(@Param('supplierId', IdPipe) supplierId: string, @FormBack('hand-over') form: FormState): Promise<HandOverView> {
-    return presentHandOver(form, await this.shelf.open(), supplierId);
+    return presentHandOver(form, await this.shelf.forSupplier(supplierId), supplierId);
   }
 
   @Post('hand-over/:supplierId')

@@ -5,6 +5,7 @@ import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { dayBounds, isoDay } from '../../web/dates.ts';
 import type { UnitCounts } from './account-closes.ts';
 import { backAgainst, dayOf, toCandidate } from './return-candidate.ts';
+import { noSupplier } from './returns.errors.ts';
 import { SetAsideRelease } from './set-aside-release.service.ts';
 import { type MonthMoney, ShelfRepository, type SupplierContact } from './shelf.repository.ts';
 import { type Unit, UnitsRepository } from './units.repository.ts';
@@ -64,6 +65,11 @@ export class ShelfService {
     const sentAt = await this.units.sentAt(all.filter(({ place }) => place === 'handed-over').map(({ id }) => id));
     const units = all.map((unit) => toShelfUnit(unit, { sent: sentAt.get(unit.id), today, leadDays, timeZone }));
     return { units, suppliers: exposed(units, today, contacts), month, counts, today, now, timeZone, currency };
+  }
+
+  async forSupplier(supplierId: string): Promise<Shelf> {
+    if (!(await this.rows.suppliers()).has(supplierId)) throw noSupplier();
+    return this.open();
   }
 }
 

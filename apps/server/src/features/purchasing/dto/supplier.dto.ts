@@ -53,7 +53,7 @@ export class SupplierDto {
   carriage = '0';
 
   @IsOptional()
-  @IsIn(['on'])
+  @IsIn(['on'], { message: 'Tick it, or leave it unticked.' })
   unopenedOnly?: 'on';
 
   @Transform(trimmed)

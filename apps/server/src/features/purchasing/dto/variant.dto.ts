@@ -94,6 +94,5 @@ export class VariantDto extends ListingDto {
   @IsArray()
   @ArrayMaxSize(60, { message: 'There are too many features: reload the page.' })
   @IsString({ each: true, message: 'Give what it is.' })
-  @MaxLength(60, { each: true, message: 'Give what it is, 60 letters at most.' })
   value: string[] = [];
 }

@@ -63,7 +63,7 @@ export class MoneyDto {
 export class OpenBoxDto {
   /** Said where opening costs the right of return. */
   @IsOptional()
-  @IsIn(['on'])
+  @IsIn(['on'], { message: 'Say that you mean to open it, or leave it shut.' })
   sure?: 'on';
 }
 
