@@ -68,7 +68,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
     head: {
       title: 'Office',
       lead: `${moneyText(new Decimal(atSuppliers).toFixed(2), currency)} is in parts not yet fitted, credited or returned; customers owe ${moneyText(facts.customersOwe, currency)}.`,
-      rest: late === 0 ? 'Nothing that is owed is past its date.' : `${late === 1 ? 'One debt is' : `${late} debts are`} past their date.`,
+      rest: late === 0 ? 'Nothing that is owed is past its date.' : `${late === 1 ? 'One debt is past its date' : `${late} debts are past their dates`}.`,
       actions: [
         { href: urls.workshop, label: 'Workshop details' },
         { href: urls.people, label: 'People' },
