@@ -121,7 +121,7 @@ describe('a variant', () => {
     expect(text).toMatch(/<b>53\.9 mm<\/b><small>measured<\/small>/);
     expect(text).toContain('52.0 mm, listed');
     const measured = await test.db.variantStatement.findFirstOrThrow({ where: { provenance: 'measured' } });
-    await send(page, { form: 'withdraw', to: `${page}/statements/${measured.id}/withdraw`, body: {} });
+    await send(page, { form: 'tap', to: `${page}/statements/${measured.id}/withdraw`, body: {} });
     expect((await desk.get(page)).text).toMatch(/<b>52\.0 mm<\/b><small>listed<\/small>/);
     expect(await test.db.variantStatement.count({ where: { figure: '53.9' } })).toBe(1);
   });

@@ -16,7 +16,7 @@ export const movedMeanwhile = (code: string): DomainError =>
 
 /** The move is none that a unit makes, its evidence is missing, or an end is entered while money is open. */
 export const refusedMove = (code: string, why: string, openNet: string): DomainError =>
-  new DomainError('impossible', 'refused-move', `${code}: ${why}`, { errors: [{ field: 'evidence', message: why }], extra: { openNet } });
+  new DomainError('impossible', 'refused-move', `${code}: ${why}`, { extra: { openNet } });
 
 /** The same charge under the same reference is on the unit already. */
 export const chargedAlready = (code: string): DomainError =>
