@@ -114,7 +114,13 @@ describe('the way of three variants', () => {
     expect(form).toContain('Order all 3');
     await order();
     expect(await placesOf()).toEqual({ 'NR-5252': 'expected', 'NR-5488': 'expected', 'NR-5489': 'expected' });
-    for (const partNumber of ALL) await takeIn(partNumber);
+    const wait = () => test.db.jobWait.findFirstOrThrow({ where: { jobId, kind: 'part' } });
+    expect(await wait()).toMatchObject({ words: 'On order', whoActs: 'Norrow Parts', endedAt: null });
+    await takeIn('NR-5252');
+    await takeIn('NR-5488');
+    expect((await wait()).endedAt).toBeNull();
+    await takeIn('NR-5489');
+    expect((await wait()).endedAt).not.toBeNull();
     const arrived = await unitOf('NR-5488');
     expect(arrived).toMatchObject({ place: 'set-aside', arrivedAt: new Date(NOW), returnBy: new Date('2026-07-09T00:00:00Z') });
     const charged = await test.db.unitMoney.findFirstOrThrow({ where: { unitId: arrived.id } });

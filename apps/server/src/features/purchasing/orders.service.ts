@@ -8,6 +8,7 @@ import { dayColumn } from '../../web/dates.ts';
 import { Units } from '../returns/units.service.ts';
 import type { OddArrivalDto, OrderDto } from './dto/order.dto.ts';
 import { type Order, type OrderJob, OrdersRepository } from './orders.repository.ts';
+import { PartWait } from './part-wait.service.ts';
 import { jobIsOver, noJob, noOrder, nothingToOrder, notExpected, notOnTheList } from './purchasing.errors.ts';
 import type { Variant } from './variants.repository.ts';
 import { Variants } from './variants.service.ts';
@@ -25,6 +26,7 @@ export class Orders {
     private readonly orders: OrdersRepository,
     private readonly variants: Variants,
     private readonly units: Units,
+    private readonly wait: PartWait,
     private readonly unitOfWork: UnitOfWork,
     private readonly audit: Audit,
     private readonly clock: Clock,
@@ -58,6 +60,8 @@ export class Orders {
     if (day === undefined) throw notOnTheList('expectedOn');
     const supplierIds = new Set(variants.map(({ supplier }) => supplier.id));
     return this.unitOfWork.run(async (tx) => {
+      const who = [...new Set(variants.map(({ supplier }) => supplier.name))].join(', ');
+      await this.wait.begin(tx, jobId, { who, until: expectedOn === '' ? null : (expectedOn ?? null) });
       const orders: Made['orders'] = [];
       for (const supplierId of supplierIds) {
         const theirs = variants.filter(({ supplier }) => supplier.id === supplierId);
@@ -98,6 +102,7 @@ export class Orders {
       const unit = await this.units.hold(tx, unitId);
       if (unit.place !== 'expected') throw notExpected(unit);
       await this.units.arrive(tx, unitId);
+      if (unit.job) await this.wait.endIfAllCame(tx, unit.job.id);
       return null;
     });
   }
@@ -108,6 +113,7 @@ export class Orders {
       const unit = await this.units.hold(tx, unitId);
       if (unit.place !== 'expected') throw notExpected(unit);
       await this.units.move(tx, unit, { to });
+      if (unit.job) await this.wait.endIfAllCame(tx, unit.job.id);
       return null;
     });
   }

@@ -1,8 +1,10 @@
 import { Module } from '@nestjs/common';
+import { JobCardsModule } from '../job-cards/job-cards.module.ts';
 import { ReturnsModule } from '../returns/returns.module.ts';
 import { OrdersController } from './orders.controller.ts';
 import { OrdersRepository } from './orders.repository.ts';
 import { Orders } from './orders.service.ts';
+import { PartWait } from './part-wait.service.ts';
 import { SuppliersController } from './suppliers.controller.ts';
 import { SuppliersRepository } from './suppliers.repository.ts';
 import { SuppliersService } from './suppliers.service.ts';
@@ -11,9 +13,9 @@ import { VariantsRepository } from './variants.repository.ts';
 import { Variants } from './variants.service.ts';
 
 @Module({
-  imports: [ReturnsModule],
+  imports: [JobCardsModule, ReturnsModule],
   controllers: [SuppliersController, VariantsController, OrdersController],
-  providers: [SuppliersService, SuppliersRepository, Variants, VariantsRepository, Orders, OrdersRepository],
+  providers: [SuppliersService, SuppliersRepository, Variants, VariantsRepository, Orders, OrdersRepository, PartWait],
   exports: [Variants, Orders],
 })
 export class PurchasingModule {}
