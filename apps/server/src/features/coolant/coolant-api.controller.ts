@@ -23,7 +23,7 @@ import {
   type Strength,
   toStrength,
 } from '#libs/coolant';
-import { AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, ChangesNothing } from '../../platform/access/access.decorator.ts';
 import { resultOf } from './coolant-outcome.ts';
 import { HydrometerDto, RefractometerDto } from './dto/instruments.dto.ts';
 import { RecipeAfterFlushDto, RecipeDto } from './dto/recipe.dto.ts';
@@ -33,7 +33,7 @@ import { BoilingDto, ExpansionDto, FlushDto, HeatCarryingDto, ReplacementDto } f
 /** Every figure that a refill needs; each call is one pure function, the same that the pages and the job card use. */
 @Controller('api/v1/coolant')
 @AnyStaff()
-@WithoutKey()
+@ChangesNothing()
 export class CoolantApiController {
   /** Freezing point of a strength. */
   @Post('protection')

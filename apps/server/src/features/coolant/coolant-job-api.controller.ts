@@ -13,7 +13,7 @@ import {
   waterQuality,
   type WaterQuality,
 } from '#libs/coolant';
-import { AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, ChangesNothing } from '../../platform/access/access.decorator.ts';
 import { resultOf } from './coolant-outcome.ts';
 import { CompareStrengthDto, FillAccountDto, JugPlanDto } from './dto/fill.dto.ts';
 import { MixingDto, ServiceLifeDto, WaterQualityDto } from './dto/fluid.dto.ts';
@@ -21,7 +21,7 @@ import { MixingDto, ServiceLifeDto, WaterQualityDto } from './dto/fluid.dto.ts';
 /** What a filling needs beside its strength: jugs, the account, the coolant's kind and life, the water. */
 @Controller('api/v1/coolant')
 @AnyStaff()
-@WithoutKey()
+@ChangesNothing()
 export class CoolantJobApiController {
   /** Amounts in jugs, exact and in whole marks, with the strength that each truly gives. */
   @Post('jugs')

@@ -1,7 +1,7 @@
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { IsString, MaxLength } from 'class-validator';
 import { checkVin, type VinCheck } from '#libs/vin';
-import { AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, ChangesNothing } from '../../platform/access/access.decorator.ts';
 
 export class VinCheckDto {
   /**
@@ -18,7 +18,7 @@ export class VinCheckDto {
 export class VehiclesApiController {
   /** Checks the form of a VIN, its check digit where the region uses one, and the model years it can stand for. */
   @Post('vin-check')
-  @WithoutKey()
+  @ChangesNothing()
   @HttpCode(200)
   check(@Body() { vin }: VinCheckDto): VinCheck {
     return checkVin(vin);

@@ -1,6 +1,6 @@
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { comparison, type ComparisonAnswer, conformance, type ConformanceAnswer, orderPlan, type OrderPlanAnswer } from '#libs/fitment';
-import { AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, ChangesNothing } from '../../platform/access/access.decorator.ts';
 import { answerOrRefuse } from './answer-or-refuse.ts';
 import { ComparisonDto } from './dto/comparison.dto.ts';
 import { ConformanceDto } from './dto/conformance.dto.ts';
@@ -9,7 +9,7 @@ import { OrderPlanDto } from './dto/order-plan.dto.ts';
 /** Which variant is right and which to order; each call is one pure function, the same that the parts bench uses. */
 @Controller('api/v1/fitment')
 @AnyStaff()
-@WithoutKey()
+@ChangesNothing()
 export class FitmentApiController {
   /** Whether a measured figure keeps its limits, allowing for the instrument. `acceptance` is null where this instrument can't prove it. */
   @Post('conformance')

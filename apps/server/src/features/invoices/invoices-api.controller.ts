@@ -2,7 +2,7 @@ import { Body, Controller, Get, HttpCode, Param, Post, Res } from '@nestjs/commo
 import { ApiBody, ApiOkResponse } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import { type Totals, totals } from '#libs/invoicing';
-import { AnyStaff, Only, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { AnyStaff, Only, ChangesNothing } from '../../platform/access/access.decorator.ts';
 import { DomainError } from '../../platform/domain-error.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { DocumentsService } from './documents.service.ts';
@@ -17,7 +17,7 @@ export class InvoicesApiController {
    */
   @Post('totals')
   @AnyStaff()
-  @WithoutKey()
+  @ChangesNothing()
   @HttpCode(200)
   @ApiBody({
     description:

@@ -1,6 +1,6 @@
 import { Body, Controller, Delete, HttpCode, Post, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { Anyone, AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { Anyone, AnyStaff, ChangesNothing } from '../../platform/access/access.decorator.ts';
 import { ownCookie } from '../../platform/access/own-cookie.ts';
 import { SESSION_COOKIE, Sessions } from '../../platform/access/sessions.ts';
 import type { Role } from '../../platform/request-context.ts';
@@ -8,7 +8,7 @@ import { SignInDto } from './dto/sign-in.dto.ts';
 import { SignInService } from './sign-in.service.ts';
 
 @Controller('api/v1/session')
-@WithoutKey()
+@ChangesNothing()
 export class SessionApiController {
   constructor(
     private readonly signIns: SignInService,

@@ -31,10 +31,10 @@ const pageTooOld = (): DomainError =>
  *
  * @throws page-too-old for a form of our own page whose token is of an earlier session: it goes back there with what was typed
  */
-export function checkOrigin(request: FastifyRequest, state: RequestState): void {
+export function checkOrigin(request: FastifyRequest, state: RequestState, { needsHeader }: { needsHeader: boolean }): void {
   if (isApi(request)) {
     if (originOf(request) === 'foreign') throw anotherSite();
-    const isMeant = !state.session || request.headers['x-requested-with'] === 'fetch';
+    const isMeant = !needsHeader || !state.session || request.headers['x-requested-with'] === 'fetch';
     if (!isMeant && !isCsrfToken(state.csrfSecret, request.headers['x-csrf-token'])) throw withoutHeader();
     return;
   }
