@@ -308,6 +308,19 @@ describe('a unit', () => {
     expect(await placesOf()).toEqual({ 'NR-5252': 'to-return', 'NR-5488': 'set-aside', 'NR-5489': 'to-return' });
   });
 
+  it('kept as stock is taken for the next car by one of two, and costs that job', async () => {
+    await orderAndTakeIn();
+    await act(desk, 'NR-5252', { what: 'stock' });
+    await test.db.job.update({ where: { id: jobId }, data: { keyTag: 9 } });
+    const { jobId: next } = await makeJob(test.db, { deskId: staff.desk, registration: 'SB22LKM' });
+    const on = `/parts-bench/orders/jobs/${next}/new`;
+    expect(await page(desk, on)).toContain('In stock already');
+    const { id } = await unitOf('NR-5252');
+    await Promise.all([desk, owner].map((agent) => post(agent, `/parts-bench/orders/jobs/${next}/stock/${id}`, { on, form: 'tap' })));
+    expect(await unitOf('NR-5252')).toMatchObject({ place: 'set-aside', jobId: next });
+    expect(await test.db.unitMove.count({ where: { from: 'stocked' } })).toBe(1);
+  });
+
   it('that came wrong stands beside the order, which stays as it was', async () => {
     await order();
     const { id: orderId } = await test.db.purchaseOrder.findFirstOrThrow();

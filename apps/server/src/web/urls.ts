@@ -32,6 +32,7 @@ export const urls = {
   chooseVariant: (jobId: string) => `/parts-bench/jobs/${jobId}/choice`,
   orders: '/parts-bench/orders',
   orderForJob: (jobId: string) => `/parts-bench/orders/jobs/${jobId}/new`,
+  takeFromStock: (jobId: string, unitId: string) => `/parts-bench/orders/jobs/${jobId}/stock/${unitId}`,
   order: (id: string) => `/parts-bench/orders/${id}`,
   delivery: (unitId: string, what: 'came' | 'called-off' | 'never-came') => `/parts-bench/orders/units/${unitId}/${what}`,
   goodsIn: '/parts-bench/orders/goods-in',

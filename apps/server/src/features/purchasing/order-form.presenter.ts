@@ -1,3 +1,4 @@
+import { openAmount } from '#libs/unit-life';
 import type { FormState } from '../../platform/pages/form-state.ts';
 import { type FieldView, formFields } from '../../web/form-field.ts';
 import { moneyText } from '../../web/money-text.ts';
@@ -22,6 +23,8 @@ export interface OrderFormView {
     note: string;
     isTicked: boolean;
   }[];
+  /** Free pieces of these variants on our own shelf. */
+  stock: { label: string; href: string; what: string; cost: string; note: string; take: string }[];
   hasVariants: boolean;
   fields: Record<string, FieldView>;
   button: string;
@@ -34,12 +37,16 @@ export interface OrderFormFacts {
   job: OrderJob;
   variants: readonly Variant[];
   units: readonly Unit[];
+  stocked: readonly Unit[];
   currency: string;
 }
 
 const GONE = new Set(['called-off', 'never-came', 'gone-for-good', 'written-off', 'handed-over']);
 
-export function presentOrderForm(form: FormState, { job, variants, units, currency }: OrderFormFacts): OrderFormView {
+export function presentOrderForm(
+  forms: { order: FormState; tap: FormState },
+  { job, variants, units, stocked, currency }: OrderFormFacts,
+): OrderFormView {
   const here = new Map(units.filter(({ place }) => !GONE.has(place)).map((unit) => [unit.variant.id, unit]));
   const differing = differingFeatures(variants);
   const open = variants.filter(({ id }) => !here.has(id)).length;
@@ -70,14 +77,22 @@ export function presentOrderForm(form: FormState, { job, variants, units, curren
         isTicked: unit === undefined,
       };
     }),
+    stock: stocked.map((unit) => ({
+      label: unit.label,
+      href: urls.unit(unit.id),
+      what: `${unit.variant.partNumber}, ${unit.variant.name}`,
+      cost: moneyText(openAmount(unit.money).toFixed(2), currency),
+      note: unit.isOpened ? 'box opened' : '',
+      take: urls.takeFromStock(job.id, unit.id),
+    })),
     button: open === 0 ? 'Order what is ticked' : `Order ${open === variants.length ? 'all' : 'the other'} ${open}`,
     whyEmpty:
       job.engineCode === ''
         ? 'The vehicle has no engine code on record: a list for any engine would be no list.'
         : `No variant is listed for ${job.engineCode}. Add what the catalogue says.`,
     addHref: `${urls.newVariant}?engine=${encodeURIComponent(job.engineCode)}`,
-    fields: formFields(form, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true }]),
-    errors: form.summary,
+    fields: formFields(forms.order, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true }]),
+    errors: [...forms.order.summary, ...forms.tap.summary],
   };
 }
 

@@ -64,10 +64,15 @@ export class OrdersController {
 
   @Get('jobs/:jobId/new')
   @Render('features/purchasing/views/order-form.hbs')
-  async ask(@Param('jobId', IdPipe) jobId: string, @FormBack('order') form: FormState): Promise<OrderFormView> {
+  async ask(
+    @Param('jobId', IdPipe) jobId: string,
+    @FormBack('order') order: FormState,
+    @FormBack('tap') tap: FormState,
+  ): Promise<OrderFormView> {
     const job = await this.orders.job(jobId);
     const [variants, units, { currency }] = await Promise.all([this.variants.listedFor(job), this.units.ofJob(jobId), this.workshop.get()]);
-    return presentOrderForm(form, { job, variants, units, currency });
+    const stocked = await this.units.stocked(variants.map(({ id }) => id));
+    return presentOrderForm({ order, tap }, { job, variants, units, stocked, currency });
   }
 
   @Post('jobs/:jobId/new')
@@ -77,6 +82,13 @@ export class OrdersController {
     const numbers = orders.map(({ number }) => number).join(' and ');
     const words = `${pieces} ${pieces === 1 ? 'piece is' : 'pieces are'} on order: ${orders.length === 1 ? 'order' : 'orders'} ${numbers}.`;
     return { url: await this.flashes.say(urls.jobParts(jobId), words) };
+  }
+
+  @Post('jobs/:jobId/stock/:unitId')
+  @Redirect('/', 303)
+  async takeFromStock(@Param('jobId', IdPipe) jobId: string, @Param('unitId', IdPipe) unitId: string): Promise<{ url: string }> {
+    await this.orders.takeFromStock(jobId, unitId);
+    return { url: await this.flashes.say(urls.jobParts(jobId), 'It is set aside for this job, out of stock.') };
   }
 
   @Get(':id')

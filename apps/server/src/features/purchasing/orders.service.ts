@@ -9,7 +9,7 @@ import { Units } from '../returns/units.service.ts';
 import type { OddArrivalDto, OrderDto } from './dto/order.dto.ts';
 import { type Order, type OrderJob, OrdersRepository } from './orders.repository.ts';
 import { PartWait } from './part-wait.service.ts';
-import { jobIsOver, noJob, noOrder, nothingToOrder, notExpected, notOnTheList } from './purchasing.errors.ts';
+import { jobIsOver, noJob, noOrder, nothingToOrder, notExpected, notInStock, notOnTheList } from './purchasing.errors.ts';
 import type { Variant } from './variants.repository.ts';
 import { Variants } from './variants.service.ts';
 
@@ -88,6 +88,19 @@ export class Orders {
     const after = { number: order.number, job: jobId, variants: variants.map(({ partNumber }) => partNumber) };
     await this.audit.record(tx, { action: 'ordered', subject: 'purchase order', subjectId: order.id, after });
     return order;
+  }
+
+  /** From our own shelf: no order, and its cost goes with it. */
+  async takeFromStock(jobId: string, unitId: string): Promise<void> {
+    const job = await this.job(jobId);
+    if (OVER.has(job.stage)) throw jobIsOver();
+    await this.unitOfWork.run(async (tx) => {
+      const unit = await this.units.hold(tx, unitId);
+      if (unit.place !== 'stocked') throw notInStock(unit);
+      await this.units.assign(tx, unit, job);
+      await this.units.move(tx, unit, { to: 'set-aside', why: `From stock for job ${job.number}` });
+      return null;
+    });
   }
 
   /** @returns the id of what came. */

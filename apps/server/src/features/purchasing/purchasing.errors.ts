@@ -53,6 +53,10 @@ export const nothingToOrder = (): DomainError =>
 export const jobIsOver = (): DomainError =>
   new DomainError('impossible', 'job-is-over', 'The car of this job has gone: take a new complaint before buying anything for it.');
 
+/** Somebody took it first. */
+export const notInStock = ({ label, place }: { label: string; place: UnitPlace }): DomainError =>
+  new DomainError('conflict', 'not-in-stock', `${label} is no longer in stock: it is at “${UNIT_PLACE_WORDS[place]}”.`);
+
 /** The piece came earlier, or was called off. */
 export const notExpected = ({ label, place }: { label: string; place: UnitPlace }): DomainError => {
   const words = `${label} is not on its way: it is at “${UNIT_PLACE_WORDS[place]}”.`;

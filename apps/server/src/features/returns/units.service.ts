@@ -180,10 +180,11 @@ export class Units {
   }
 
   /** From our own shelf for a job: its cost follows it there. */
-  async assign(tx: Tx, unit: Unit, jobId: string): Promise<void> {
+  async assign(tx: Tx, unit: Unit, job: { id: string; number: number; keyTag: number | null }): Promise<void> {
     const before = unit.job?.id;
-    await this.units.setFacts(tx, unit.id, { jobId });
-    if (before !== undefined && before !== jobId) await this.square(tx, before);
+    await this.units.setFacts(tx, unit.id, { jobId: job.id });
+    unit.job = job;
+    if (before !== undefined && before !== job.id) await this.square(tx, before);
   }
 
   private async square(tx: Tx, jobId: string | null | undefined): Promise<void> {
