@@ -27,7 +27,6 @@ export { type Ask, type DroppedRows, type LogAnswers, type LogReading, type Unde
 export { compareLogs, type Comparison } from './compare/compare-logs.ts';
 export { type Outcome } from './compare/outcome.ts';
 export { gaugeObservation, type GaugeFinding, type GaugeObservation } from './gauge-observation.ts';
-export { judgeBenchTest, type BenchFinding, type BenchTest, type BenchVerdict } from './bench-test/judge-bench-test.ts';
 export { thinForChart, type ChartPoint } from './thin-for-chart.ts';
 export { closedPhaseTempC, closedPhaseTimeS, type ClosedPhase } from './model/closed-phase.ts';
 export { decodePid } from './pids/decode-pid.ts';

@@ -3,14 +3,15 @@ import { type CleanLog } from './clean-log.ts';
 /** An engine full of coolant can't change faster than this; a reading that does is the sensor's or the logger's. */
 const SUDDEN_K = 6;
 const SUDDEN_K_PER_S = 0.7;
+/** Back on the curve means nearer: no more than a quick warm-up makes in that time. */
+const BACK_K_PER_S = 0.25;
 const LONGEST_GLITCH_S = 45;
 
 export interface Deglitched {
   log: CleanLog;
   /** Readings taken out because the curve jumped away and came back. */
   glitches: number;
-  /** Jumps that never came back: the curve goes on at another level. */
-  steps: number;
+  /** Largest jump that never came back: the curve goes on at another level. */
   largestStepK: number;
 }
 
@@ -20,50 +21,42 @@ export interface Deglitched {
  */
 export function dropGlitches(log: CleanLog): Deglitched {
   const keep = new Uint8Array(log.count);
-  const kept: number[] = [];
+  let kept = 0;
+  let last = -1;
   let glitches = 0;
-  let steps = 0;
   let largestStepK = 0;
-  let index = 0;
-  while (index < log.count) {
-    const last = kept[kept.length - 1];
-    if (last === undefined || !isSudden(log, last, index)) {
-      keep[index] = 1;
-      kept.push(index);
-      index += 1;
-      continue;
+  for (let index = 0; index < log.count; index += 1) {
+    if (last >= 0 && isSudden(log, { from: last, to: index, kPerS: SUDDEN_K_PER_S })) {
+      const back = comesBack(log, last, index);
+      if (back > 0) {
+        glitches += back - index;
+        index = back;
+      } else {
+        largestStepK = Math.max(largestStepK, Math.abs((log.coolantC[index] ?? 0) - (log.coolantC[last] ?? 0)));
+      }
     }
-    const back = comesBack(log, last, index);
-    if (back > 0) {
-      glitches += back - index;
-      index = back;
-      continue;
-    }
-    steps += 1;
-    largestStepK = Math.max(largestStepK, Math.abs((log.coolantC[index] ?? 0) - (log.coolantC[last] ?? 0)));
     keep[index] = 1;
-    kept.push(index);
-    index += 1;
+    kept += 1;
+    last = index;
   }
-  if (glitches === 0) return { log, glitches, steps, largestStepK };
+  if (glitches === 0) return { log, glitches, largestStepK };
   return {
-    log: { ...only(log, keep, kept.length), dropped: [...log.dropped, { reason: 'glitch', count: glitches }] },
+    log: { ...only(log, keep, kept), dropped: [...log.dropped, { reason: 'glitch', count: glitches }] },
     glitches,
-    steps,
     largestStepK,
   };
 }
 
-function isSudden(log: CleanLog, from: number, to: number): boolean {
+function isSudden(log: CleanLog, { from, to, kPerS }: { from: number; to: number; kPerS: number }): boolean {
   const seconds = (log.timeS[to] ?? 0) - (log.timeS[from] ?? 0);
-  return Math.abs((log.coolantC[to] ?? 0) - (log.coolantC[from] ?? 0)) > SUDDEN_K + SUDDEN_K_PER_S * seconds;
+  return Math.abs((log.coolantC[to] ?? 0) - (log.coolantC[from] ?? 0)) > SUDDEN_K + kPerS * seconds;
 }
 
 /** Index of the first reading that fits the curve before the jump again, or 0 if none comes soon. */
 function comesBack(log: CleanLog, last: number, from: number): number {
   const untilS = (log.timeS[from] ?? 0) + LONGEST_GLITCH_S;
   for (let next = from + 1; next < log.count; next += 1) {
-    if (!isSudden(log, last, next)) return next;
+    if (!isSudden(log, { from: last, to: next, kPerS: BACK_K_PER_S })) return next;
     if ((log.timeS[next] ?? 0) > untilS && next > from + 2) return 0;
   }
   return 0;

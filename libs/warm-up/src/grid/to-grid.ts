@@ -2,6 +2,7 @@ import { type CleanLog } from '../clean/clean-log.ts';
 import { evenSteps } from './even-steps.ts';
 import { type Grid } from './grid.ts';
 import { heatInput } from './heat-input.ts';
+import { medianStepS } from './median-step.ts';
 import { smooth } from './smooth.ts';
 
 const STEP_S = 5;
@@ -11,13 +12,15 @@ const FEWEST_READINGS = 4;
 /** Below this the engine does not turn by itself. */
 const STANDING_RPM = 150;
 const SMOOTHED_S = 25;
+/** A gap is this long, and this many usual steps. */
+const SHORTEST_GAP_S = 20;
+const GAP_STEPS = 6;
 
 /** Lays a cleaned log on even steps of 5 s (more for very long logs); null when there are too few readings for any curve. */
 export function toGrid(log: CleanLog): Grid | null {
   const { count, timeS } = log;
   if (count < FEWEST_READINGS) return null;
-  const intervals = intervalsOf(log);
-  const medianIntervalS = intervals.slice().sort()[Math.floor(intervals.length / 2)] ?? 0;
+  const medianIntervalS = medianStepS((index) => timeS[index] ?? 0, count);
   const startS = timeS[0] ?? 0;
   const durationS = (timeS[count - 1] ?? 0) - startS;
   const stepS = Math.max(STEP_S, durationS / MOST_STEPS);
@@ -45,31 +48,28 @@ export function toGrid(log: CleanLog): Grid | null {
     durationS,
     medianIntervalS,
     ...heatInput({ airFlowGps: channel(log.airFlowGps), loadPercent: channel(log.loadPercent), rpm, speedKmh, size }),
-    ...gaps(log, { intervals, medianIntervalS, firstS, stepS, size }),
+    ...gaps(log, { medianIntervalS, firstS, stepS, size }),
   };
 }
 
-function intervalsOf(log: CleanLog): Float64Array {
-  return Float64Array.from({ length: log.count - 1 }, (_, index) => (log.timeS[index + 1] ?? 0) - (log.timeS[index] ?? 0));
-}
-
 interface Spacing {
-  intervals: Float64Array;
   medianIntervalS: number;
   firstS: number;
   stepS: number;
   size: number;
 }
 
-function gaps(log: CleanLog, { intervals, medianIntervalS, firstS, stepS, size }: Spacing): Pick<Grid, 'bridged' | 'longestGapS'> {
-  const gapS = Math.max(20, 6 * medianIntervalS);
+function gaps({ timeS, count }: CleanLog, { medianIntervalS, firstS, stepS, size }: Spacing): Pick<Grid, 'bridged' | 'longestGapS'> {
+  const gapS = Math.max(SHORTEST_GAP_S, GAP_STEPS * medianIntervalS);
   const bridged = new Uint8Array(size);
   let longestGapS = 0;
-  for (const [index, interval] of intervals.entries()) {
-    longestGapS = Math.max(longestGapS, interval);
-    if (interval <= gapS) continue;
-    const from = Math.ceil(((log.timeS[index] ?? 0) - firstS) / stepS);
-    const to = Math.floor(((log.timeS[index + 1] ?? 0) - firstS) / stepS);
+  for (let index = 1; index < count; index += 1) {
+    const beforeS = timeS[index - 1] ?? 0;
+    const nowS = timeS[index] ?? 0;
+    longestGapS = Math.max(longestGapS, nowS - beforeS);
+    if (nowS - beforeS <= gapS) continue;
+    const from = Math.ceil((beforeS - firstS) / stepS);
+    const to = Math.floor((nowS - firstS) / stepS);
     bridged.fill(1, Math.max(0, from), Math.max(0, Math.min(size, to + 1)));
   }
   return { bridged, longestGapS };

@@ -1,4 +1,6 @@
-/** Where the cells of a line begin and end, without copying them; reused from line to line. */
+import { type Lines, lineText } from './lines.ts';
+
+/** Where the cells of a line begin and end in the whole text; reused from line to line. */
 export interface CellBounds {
   starts: Int32Array;
   ends: Int32Array;
@@ -7,7 +9,6 @@ export interface CellBounds {
 
 const QUOTE = 34;
 const SPACE = 32;
-const RETURN = 13;
 const MOST_CELLS = 512;
 
 export function newBounds(): CellBounds {
@@ -15,26 +16,29 @@ export function newBounds(): CellBounds {
 }
 
 /** Splits one line at a separator, minding quotes; bounds are trimmed of spaces and of the quotes themselves. */
-export function findCells(line: string, separator: number, bounds: CellBounds): void {
-  let end = line.length;
-  if (end > 0 && line.charCodeAt(end - 1) === RETURN) end -= 1;
+export function findCells(
+  { text, starts, ends }: Lines,
+  line: number,
+  { separator, bounds }: { separator: number; bounds: CellBounds },
+): void {
+  const end = ends[line] ?? 0;
   let count = 0;
-  let at = 0;
+  let at = starts[line] ?? 0;
   while (at <= end && count < MOST_CELLS) {
-    while (at < end && line.charCodeAt(at) === SPACE) at += 1;
+    while (at < end && text.charCodeAt(at) === SPACE) at += 1;
     let start = at;
     let stop: number;
-    if (at < end && line.charCodeAt(at) === QUOTE) {
+    if (at < end && text.charCodeAt(at) === QUOTE) {
       start = at + 1;
-      const closing = line.indexOf('"', start);
-      stop = closing < 0 || closing > end ? end : closing;
+      stop = start;
+      while (stop < end && text.charCodeAt(stop) !== QUOTE) stop += 1;
       at = stop;
-      while (at < end && line.charCodeAt(at) !== separator) at += 1;
+      while (at < end && text.charCodeAt(at) !== separator) at += 1;
     } else {
-      while (at < end && line.charCodeAt(at) !== separator) at += 1;
+      while (at < end && text.charCodeAt(at) !== separator) at += 1;
       stop = at;
     }
-    while (stop > start && line.charCodeAt(stop - 1) === SPACE) stop -= 1;
+    while (stop > start && text.charCodeAt(stop - 1) === SPACE) stop -= 1;
     bounds.starts[count] = start;
     bounds.ends[count] = stop;
     count += 1;
@@ -44,12 +48,20 @@ export function findCells(line: string, separator: number, bounds: CellBounds): 
 }
 
 /** The text of one cell; empty beyond the last. */
-export function cellText(line: string, bounds: CellBounds, index: number): string {
-  return index < bounds.count ? line.slice(bounds.starts[index], bounds.ends[index]) : '';
+export function cellText({ text }: Lines, bounds: CellBounds, index: number): string {
+  return index >= 0 && index < bounds.count ? text.slice(bounds.starts[index], bounds.ends[index]) : '';
 }
 
 /** All cells of a line as texts, for the few lines that are looked at closely. */
-export function splitCells(line: string, separator: string, bounds: CellBounds = newBounds()): string[] {
-  findCells(line, separator.charCodeAt(0), bounds);
-  return Array.from({ length: bounds.count }, (_, index) => cellText(line, bounds, index));
+export function splitCells(
+  lines: Lines,
+  line: number,
+  { separator, bounds = newBounds() }: { separator: string; bounds?: CellBounds },
+): string[] {
+  findCells(lines, line, { separator: separator.charCodeAt(0), bounds });
+  return Array.from({ length: bounds.count }, (_, index) => cellText(lines, bounds, index));
+}
+
+export function isBlank(lines: Lines, line: number): boolean {
+  return lineText(lines, line).trim() === '';
 }

@@ -1,5 +1,6 @@
 import { splitCells } from './cells.ts';
 import { LONG_NAME_WORDS, LONG_VALUE_WORDS } from './column-words.ts';
+import { lineText, type Lines } from './lines.ts';
 import { recogniseColumn } from './recognise-column.ts';
 
 /** The line that names the columns. */
@@ -16,14 +17,14 @@ const LOOKED_AT = 60;
  * Looks for the line with the most known column names among the first ones, whatever stands before it. Without any, the first line with
  * several cells serves, or made-up names where that line holds numbers. Null when nothing looks like a table.
  */
-export function findHeader(lines: readonly string[]): Header | null {
+export function findHeader(lines: Lines): Header | null {
   let best: (Header & { score: number }) | null = null;
-  for (let line = 0; line < Math.min(lines.length, LOOKED_AT); line += 1) {
-    const text = lines[line] ?? '';
+  for (let line = 0; line < Math.min(lines.count, LOOKED_AT); line += 1) {
+    const text = lineText(lines, line);
     if (!/[a-z]/i.test(text)) continue;
     for (const separator of SEPARATORS) {
       if (!text.includes(separator)) continue;
-      const cells = splitCells(text, separator);
+      const cells = splitCells(lines, line, { separator });
       const score = scoreOf(cells);
       if (score > (best?.score ?? 0)) best = { line, separator, cells, score };
     }
@@ -31,14 +32,16 @@ export function findHeader(lines: readonly string[]): Header | null {
   return best ?? unnamed(lines);
 }
 
-function unnamed(lines: readonly string[]): Header | null {
-  const line = lines.findIndex((text) => SEPARATORS.some((separator) => text.includes(separator)));
-  const text = lines[line];
-  if (text === undefined) return null;
-  const separator = SEPARATORS.find((one) => text.includes(one)) ?? ',';
-  const cells = splitCells(text, separator);
-  if (cells.some((cell) => /[a-z]/i.test(cell))) return { line, separator, cells };
-  return { line: line - 1, separator, cells: cells.map((_, index) => `column ${index + 1}`) };
+function unnamed(lines: Lines): Header | null {
+  for (let line = 0; line < Math.min(lines.count, LOOKED_AT); line += 1) {
+    const text = lineText(lines, line);
+    const separator = SEPARATORS.find((one) => text.includes(one));
+    if (separator === undefined) continue;
+    const cells = splitCells(lines, line, { separator });
+    if (cells.some((cell) => /[a-z]/i.test(cell))) return { line, separator, cells };
+    return { line: line - 1, separator, cells: cells.map((_, index) => `column ${index + 1}`) };
+  }
+  return null;
 }
 
 function scoreOf(cells: readonly string[]): number {

@@ -3,6 +3,7 @@ import { cellText, findCells, newBounds, type CellBounds } from './cells.ts';
 import { type Channel, type Layout } from './channel.ts';
 import { LONG_NAME_WORDS, LONG_UNIT_WORDS, LONG_VALUE_WORDS } from './column-words.ts';
 import { decimalMark } from './decimal-mark.ts';
+import { type Lines } from './lines.ts';
 import { type LogText } from './log-text.ts';
 import { bestNames, type LongName } from './long-names.ts';
 import { pidNumber } from './pid-quantity.ts';
@@ -30,15 +31,15 @@ export function layoutLong(log: LogText): Layout {
   const firstLine = header.line + 1;
   const rowsOf = new Map<string, LongRow[]>();
   const nameCells = new Map<string, string[]>();
-  eachLine(lines, { firstLine, separator: header.separator }, (text, bounds, line) => {
-    const cells = columns.names.map((column) => cellText(text, bounds, column));
+  eachLine(lines, { firstLine, separator: header.separator }, (bounds, line) => {
+    const cells = columns.names.map((column) => cellText(lines, bounds, column));
     const key = cells.join('\u0000');
     const rows = rowsOf.get(key) ?? [];
     if (rows.length === 0) {
       rowsOf.set(key, rows);
       nameCells.set(key, cells);
     }
-    rows.push({ line, raw: cellText(text, bounds, columns.value), unitText: columns.unit < 0 ? '' : cellText(text, bounds, columns.unit) });
+    rows.push({ line, raw: cellText(lines, bounds, columns.value), unitText: cellText(lines, bounds, columns.unit) });
   });
   const names = bestNames(nameCells, log.answers);
   const mark = decimalMark(names.flatMap(({ key }) => (rowsOf.get(key) ?? []).slice(0, SAMPLED_ROWS).map(({ raw }) => raw)));
@@ -56,9 +57,8 @@ export function layoutLong(log: LogText): Layout {
       numbers: null,
       cells: () =>
         used.map((line) => {
-          const text = lines[line - 1] ?? '';
-          findCells(text, header.separator.charCodeAt(0), bounds);
-          return cellText(text, bounds, column);
+          findCells(lines, line - 1, { separator: header.separator.charCodeAt(0), bounds });
+          return cellText(lines, bounds, column);
         }),
     })),
     sharedRows: true,
@@ -81,18 +81,12 @@ interface Where {
   separator: string;
 }
 
-function eachLine(
-  lines: readonly string[],
-  { firstLine, separator }: Where,
-  visit: (text: string, bounds: CellBounds, line: number) => void,
-): void {
-  const bounds = newBounds();
-  const code = separator.charCodeAt(0);
-  for (let line = firstLine; line < lines.length; line += 1) {
-    const text = lines[line] ?? '';
-    if (text === '' || text === '\r') continue;
-    findCells(text, code, bounds);
-    visit(text, bounds, line + 1);
+function eachLine(lines: Lines, { firstLine, separator }: Where, visit: (bounds: CellBounds, line: number) => void): void {
+  const cells = { separator: separator.charCodeAt(0), bounds: newBounds() };
+  for (let line = firstLine; line < lines.count; line += 1) {
+    if (lines.starts[line] === lines.ends[line]) continue;
+    findCells(lines, line, cells);
+    visit(cells.bounds, line + 1);
   }
 }
 

@@ -1,7 +1,6 @@
-import { cellText, findCells, newBounds } from './cells.ts';
+import { isBlank, newBounds, splitCells } from './cells.ts';
 import { type Channel, type Layout } from './channel.ts';
 import { decimalMark } from './decimal-mark.ts';
-
 import { type LogText } from './log-text.ts';
 import { QUANTITIES } from './quantity.ts';
 import { readNumber } from './read-number.ts';
@@ -22,13 +21,9 @@ export function layoutPaired({ lines, header, chosen, answers, dropped }: LogTex
   const unitRow = unitRowAfter(lines, header, chosen);
   const firstLine = header.line + (unitRow ? 2 : 1);
   const bounds = newBounds();
-  const code = header.separator.charCodeAt(0);
   const rows: { line: number; cells: string[] }[] = [];
-  for (let line = firstLine; line < lines.length; line += 1) {
-    const text = lines[line] ?? '';
-    if (text.trim() === '') continue;
-    findCells(text, code, bounds);
-    rows.push({ line: line + 1, cells: header.cells.map((_, column) => cellText(text, bounds, column)) });
+  for (let line = firstLine; line < lines.count; line += 1) {
+    if (!isBlank(lines, line)) rows.push({ line: line + 1, cells: splitCells(lines, line, { separator: header.separator, bounds }) });
   }
   const mark = decimalMark(rows.slice(0, SAMPLED_ROWS).flatMap(({ cells }) => cells));
   const pairs = QUANTITIES.flatMap((quantity) => {

@@ -1,6 +1,7 @@
-import { findCells, newBounds, splitCells, type CellBounds } from './cells.ts';
+import { findCells, isBlank, newBounds, splitCells, type CellBounds } from './cells.ts';
 import { type Channel, type Layout } from './channel.ts';
 import { decimalMark } from './decimal-mark.ts';
+import { lineText, type Lines } from './lines.ts';
 import { type LogText } from './log-text.ts';
 import { QUANTITIES } from './quantity.ts';
 import { readNumber } from './read-number.ts';
@@ -43,7 +44,7 @@ export function layoutWide(log: LogText): Layout {
       unit: found.unit,
       unitFrom: found.from,
       clock: 0,
-      values: new Float64Array(lines.length).fill(Number.NaN),
+      values: new Float64Array(lines.count).fill(Number.NaN),
       filled: 0,
       suffix: found.suffix,
       column,
@@ -58,7 +59,7 @@ export function layoutWide(log: LogText): Layout {
       header: header.cells[column] ?? '',
       headerUnit: chosen.recognised[column]?.timeUnit ?? null,
       numbers: place === 0 ? firstTimes.subarray(0, kept.length) : null,
-      cells: () => kept.map((line) => splitCells(lines[line - 1] ?? '', header.separator, bounds)[column] ?? ''),
+      cells: () => kept.map((line) => splitCells(lines, line - 1, { separator: header.separator, bounds })[column] ?? ''),
     })),
     sharedRows: true,
     lineOf: kept,
@@ -69,14 +70,16 @@ export function layoutWide(log: LogText): Layout {
 }
 
 /** The first rows and some from the middle, where channels that answer late have done so. */
-function sampledRows(lines: readonly string[], { firstLine, separator }: { firstLine: number; separator: string }): string[][] {
-  const middle = Math.floor((firstLine + lines.length) / 2);
-  const chosen = [
-    ...lines.slice(firstLine, firstLine + SAMPLED_ROWS),
-    ...lines.slice(Math.max(middle, firstLine + SAMPLED_ROWS), middle + SAMPLED_ROWS),
-  ];
+function sampledRows(lines: Lines, { firstLine, separator }: { firstLine: number; separator: string }): string[][] {
+  const middle = Math.max(firstLine + SAMPLED_ROWS, Math.floor((firstLine + lines.count) / 2));
   const bounds = newBounds();
-  return chosen.filter((line) => line.trim() !== '').map((line) => splitCells(line, separator, bounds));
+  const rows: string[][] = [];
+  for (const from of [firstLine, middle]) {
+    for (let line = from; line < Math.min(from + SAMPLED_ROWS, lines.count); line += 1) {
+      if (!isBlank(lines, line)) rows.push(splitCells(lines, line, { separator, bounds }));
+    }
+  }
+  return rows;
 }
 
 function usualCount(rows: readonly (readonly string[])[]): number | null {
@@ -97,31 +100,32 @@ function readRows(
   { lines, header, chosen, dropped }: LogText,
   { firstLine, usual, mark, channels }: Reading,
 ): { kept: number[]; firstTimes: Float64Array } {
-  const bounds = newBounds();
-  const separator = header.separator.charCodeAt(0);
-  const headerText = (lines[header.line] ?? '').trim();
+  const cells = { separator: header.separator.charCodeAt(0), bounds: newBounds() };
+  const { bounds } = cells;
+  const headerText = lineText(lines, header.line);
   const timeColumn = chosen.times[0] ?? -1;
   const read = channels.map((channel) => channelReader(channel, mark));
   const kept: number[] = [];
-  const firstTimes = new Float64Array(lines.length);
+  const firstTimes = new Float64Array(lines.count);
   const cell = { start: 0, end: 0 };
   const form = { decimalMark: mark, suffix: '' };
-  for (let line = firstLine; line < lines.length; line += 1) {
-    const text = lines[line] ?? '';
-    if (text === '' || text === '\r') continue;
-    findCells(text, separator, bounds);
+  for (let line = firstLine; line < lines.count; line += 1) {
+    const start = lines.starts[line] ?? 0;
+    const length = (lines.ends[line] ?? 0) - start;
+    if (length === 0) continue;
+    findCells(lines, line, cells);
     if (bounds.count !== usual && bounds.count !== header.cells.length) {
-      if (text.trim() !== '') dropped.add(`not ${usual} cells like the other rows`, line + 1);
+      if (!isBlank(lines, line)) dropped.add(`not ${usual} cells like the other rows`, line + 1);
       continue;
     }
-    if (text.charCodeAt(0) === headerText.charCodeAt(0) && text.trim() === headerText) {
+    if (length === headerText.length && lines.text.startsWith(headerText, start)) {
       dropped.add('the header again', line + 1);
       continue;
     }
-    for (const reader of read) if (!reader(text, bounds, kept.length)) dropped.add('coolant is no number', line + 1);
+    for (const reader of read) if (!reader(lines.text, bounds, kept.length)) dropped.add('coolant is no number', line + 1);
     cell.start = bounds.starts[timeColumn] ?? 0;
     cell.end = bounds.ends[timeColumn] ?? 0;
-    firstTimes[kept.length] = timeColumn < 0 || timeColumn >= bounds.count ? Number.NaN : readNumber(text, cell, form);
+    firstTimes[kept.length] = timeColumn < 0 || timeColumn >= bounds.count ? Number.NaN : readNumber(lines.text, cell, form);
     kept.push(line + 1);
   }
   return { kept, firstTimes };

@@ -1,3 +1,4 @@
+import { medianStepS } from '../grid/median-step.ts';
 import { type Sample } from '../types/sample.ts';
 import { askCoolantColumn, askUnit } from './asks.ts';
 import { type Layout } from './channel.ts';
@@ -8,6 +9,7 @@ import { findHeader, isLongHeader, type Header } from './find-header.ts';
 import { layoutLong } from './layout-long.ts';
 import { isPaired, layoutPaired } from './layout-paired.ts';
 import { layoutWide } from './layout-wide.ts';
+import { findLines } from './lines.ts';
 import { LOG_LIMITS } from './log-limits.ts';
 import { mergeTracks } from './merge-tracks.ts';
 import { recogniseColumn } from './recognise-column.ts';
@@ -55,7 +57,7 @@ export function readLog(text: string, answers: LogAnswers = {}): LogReading {
       `The file has ${millions(text.length)} million characters; at most ${millions(limits.characters)} are read. Cut the log to the first hour.`,
     );
   if (text.includes('\u0000')) return refuse('This is not a text file in a character set that can be read: save it as CSV in UTF-8.');
-  const lines = text.replace(/^\uFEFF/, '').split(text.includes('\n') ? '\n' : '\r');
+  const lines = findLines(text.startsWith('\uFEFF') ? text.slice(1) : text);
   const header = findHeader(lines);
   if (!header)
     return refuse('This does not look like a table. The first line should say what each column is, such as: time_s, coolant_c, speed_kmh.');
@@ -157,12 +159,11 @@ function timeColumns(clocks: readonly ReadClock[]): Understood['columns'] {
 
 function extent(samples: readonly Sample[]): Pick<Understood, 'samples' | 'durationS' | 'ratePerS' | 'gaps'> {
   const durationS = samples[samples.length - 1]?.timeS ?? 0;
-  const steps = new Float64Array(Math.max(0, samples.length - 1));
-  for (let index = 0; index < steps.length; index += 1) steps[index] = (samples[index + 1]?.timeS ?? 0) - (samples[index]?.timeS ?? 0);
-  const gapS = Math.max(SHORTEST_GAP_S, GAP_STEPS * (steps.slice().sort()[Math.floor(steps.length / 2)] ?? 0));
+  const timeAt = (index: number): number => samples[index]?.timeS ?? 0;
+  const gapS = Math.max(SHORTEST_GAP_S, GAP_STEPS * medianStepS(timeAt, samples.length));
   const gaps: Understood['gaps'] = [];
-  steps.forEach((step, index) => {
-    if (step > gapS) gaps.push({ fromS: samples[index]?.timeS ?? 0, toS: samples[index + 1]?.timeS ?? 0 });
-  });
+  for (let index = 1; index < samples.length; index += 1) {
+    if (timeAt(index) - timeAt(index - 1) > gapS) gaps.push({ fromS: timeAt(index - 1), toS: timeAt(index) });
+  }
   return { samples: samples.length, durationS, ratePerS: durationS > 0 ? (samples.length - 1) / durationS : null, gaps };
 }

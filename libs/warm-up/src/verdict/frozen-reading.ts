@@ -4,15 +4,15 @@ const LONGEST_EQUAL_S = 480;
 const CLIMBING_C_PER_MIN = 1.5;
 const CLIMB_OVER_S = 120;
 const SAME_K = 0.001;
-/** A thermostat may hold its level that evenly; a value standing still far below cannot come from one. */
-const BELOW_LEVEL_K = 11;
-const LOWEST_LEVEL_C = 70;
+/** A thermostat, even one that opens early, may hold its level that evenly; a value standing still far below cannot come from one. */
+const BELOW_NOMINAL_K = 27;
+const BELOW_ANY_C = 58;
 
 /** A value that stops dead in the middle of the climb and never moves again while the engine is running. */
 export function frozenReading({ grid, deglitched: { log }, nominalC, heat }: Findings): { tempC: number; lastsS: number } | null {
   const last = log.count - 1;
   const tempC = log.coolantC[last] ?? 0;
-  if (tempC > (nominalC ?? LOWEST_LEVEL_C + BELOW_LEVEL_K) - BELOW_LEVEL_K) return null;
+  if (tempC > Math.max(BELOW_ANY_C, (nominalC ?? 0) - BELOW_NOMINAL_K)) return null;
   let first = last;
   while (first > 0 && Math.abs((log.coolantC[first - 1] ?? 0) - tempC) < SAME_K) first -= 1;
   const lastsS = (log.timeS[last] ?? 0) - (log.timeS[first] ?? 0);

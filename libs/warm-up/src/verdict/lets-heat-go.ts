@@ -2,6 +2,7 @@ import { type Grid } from '../grid/grid.ts';
 import { slowHealthyCurve } from '../model/slow-healthy-curve.ts';
 import { sayDuration, sayTemp } from '../words/say.ts';
 import { type Findings, type Opinion } from './findings.ts';
+import { mayHoldLower } from './may-hold-lower.ts';
 import { warmedUpC } from './warmed-up.ts';
 
 /** Colder than a slow but sound engine by this much counts; half of it for the weakest imaginable one. */
@@ -12,6 +13,8 @@ const LEAST_MEAN_KMH = 20;
 const MOST_STATIONARY = 0.6;
 const STANDING_KMH = 3;
 const LAST_S = 600;
+/** Commanded and twin valves may hold a level this much lower by design. */
+const MEANT_LOWER_K = 15;
 const HALF_WAY_K = 5;
 /** Heat lost per second and degree: block and heater together stay below the first; on the road an open radiator loses more. */
 const OPEN_LOSS_PER_S = 0.0024;
@@ -35,7 +38,7 @@ export function letsHeatGo(findings: Findings): Opinion | null {
   if (air.airC === null || heat.meanSpeedKmh === null) return null;
   // A hybrid drives with its engine off; without engine speed nobody knows when it made heat.
   if (findings.kind === 'hybrid' && !grid.rpm) return null;
-  if (grid.durationS < LEAST_S || !drives(grid) || endC >= warmedUpC(nominalC)) return null;
+  if (grid.durationS < LEAST_S || !drives(grid) || endC >= warmedUpC(nominalC) - (mayHoldLower(findings) ? MEANT_LOWER_K : 0)) return null;
   // A clear knee at the right place: the valve was shut below it and works, whatever cooled the engine later.
   if (findings.knee && findings.knee.tempC >= warmedUpC(nominalC) + HALF_WAY_K) return null;
   const last = grid.size - 1;

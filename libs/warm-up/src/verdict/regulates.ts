@@ -51,10 +51,11 @@ function early(findings: Findings, { knee, opening, kept, nominalC, confidence, 
   const belowK = nominalC - opening.estimate;
   return {
     verdict: 'opens-early',
-    confidence: Math.min(confidence, 0.5 + 0.05 * (belowK - EARLY_K), wouldHaveGoneOn(findings, knee) ? 0.92 : 0.7),
+    confidence: Math.min(confidence, 0.5 + 0.05 * (belowK - EARLY_K), wouldHaveGoneOn(findings, knee) && !kept.still ? 0.92 : 0.7),
     reasons: [
       ...seen,
       `The valve opens ${Math.round(belowK)} °C below the marked ${sayTemp(nominalC)}; makers allow 2 to 3 °C.`,
+      ...(kept.still ? ['The reading then stands perfectly still: rule out a frozen sensor.'] : []),
       'A sensor that reads low looks the same: compare it with the intake sensor when everything is cold.',
     ],
   };
