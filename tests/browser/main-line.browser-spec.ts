@@ -121,7 +121,7 @@ describe('a thermostat job, from the first call to the owner’s evening', () =>
     for (let piece = 0; piece < 3; piece += 1) {
       const order = await test.db.purchaseOrder.findFirstOrThrow();
       await desk.open(`/parts-bench/orders/${order.id}`);
-      await desk.send('came');
+      await desk.send('tap');
     }
     expect(await test.db.partUnit.count({ where: { place: 'set-aside' } })).toBe(3);
     await desk.open(jobPage);
