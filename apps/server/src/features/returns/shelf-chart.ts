@@ -33,13 +33,15 @@ function timelineData({ units, suppliers, now, timeZone, currency }: Shelf): Ret
       return {
         name: row.name,
         terms: terms ? termsText(terms, currency) : '',
-        outText: moneyText(new Decimal(row.atSupplier).plus(row.onShelf).toFixed(2), currency),
+        outText: moneyText(sumOf(own.filter((unit) => tagOf(unit).length > 0)), currency),
         creditDays: terms?.daysToCredit ?? null,
         units: own.flatMap(tagOf),
       };
     }),
   };
 }
+
+const sumOf = (units: readonly ShelfUnit[]): string => units.reduce((sum, { open }) => sum.plus(open), new Decimal(0)).toFixed(2);
 
 /** What is only set aside while its job is decided has no business on the line yet. */
 function tagOf({ unit, open, sent, daysLeft, isDue }: ShelfUnit): ReturnTag[] {
