@@ -1,7 +1,7 @@
 import { type Sample } from '../types/sample.ts';
 
 /** What was left out of a log before it was read as a warm-up, and how often. */
-export interface Dropped {
+interface Dropped {
   reason: 'not a number' | 'outside what a sensor can say' | 'time runs backwards' | 'same time twice' | 'glitch';
   count: number;
 }
@@ -22,8 +22,8 @@ export interface CleanLog {
   endOfRange: number;
 }
 
-export const LOWEST_C = -40;
-export const HIGHEST_C = 215;
+const LOWEST_C = -40;
+const HIGHEST_C = 215;
 
 const take = (value: number | undefined, low: number, high: number): number =>
   value === undefined || !(value >= low && value <= high) ? Number.NaN : value;

@@ -2,7 +2,7 @@ import { type CleanLog } from '../clean/clean-log.ts';
 import { quantile } from '../grid/quantile.ts';
 
 /** Coolant and intake air agree to this in an engine that stood overnight (second-hand, from service literature). */
-export const COLD_START_K = 6;
+const COLD_START_K = 6;
 const FIRST_S = 15;
 const NEVER_COLD_ABOVE_C = 55;
 

@@ -49,7 +49,7 @@ function bestFor(recognised: readonly Recognised[], quantity: Quantity): number 
 }
 
 /** A column named by its header or its number from 1; null when nothing was said or it isn't there. */
-export function columnTold(headers: readonly string[], told: string | number | undefined): number | null {
+function columnTold(headers: readonly string[], told: string | number | undefined): number | null {
   if (told === undefined) return null;
   const byName = headers.findIndex((header) => header.trim().toLowerCase() === String(told).trim().toLowerCase());
   if (byName >= 0) return byName;

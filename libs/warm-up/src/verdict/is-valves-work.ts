@@ -6,7 +6,8 @@ import { type Findings } from './findings.ts';
 /** Fans switch on from about here; a slow climb that ends here and falls was ended by the fan. */
 const FAN_FROM_C = 94.5;
 const FAN_PULLS_K = 3;
-const SAME_HEIGHT_K = 2;
+const BELOW_TEETH_K = 1;
+const ABOVE_TEETH_K = 2;
 const SLOW_CLIMB_C_PER_S = 0.05;
 /** Above this the air helps an engine with an open valve to look sound. */
 export const WARM_AIR_C = 20;
@@ -20,12 +21,19 @@ export function isValvesWork(findings: Findings, knee: KneeFit): boolean {
   return !madeByFan(findings, knee) && knee.sharpness >= neededSharpness(findings);
 }
 
-/** An electric fan ends a climb too, in hot air even with a valve that hangs open; the curve then falls and may come back to the same height. */
+/**
+ * An electric fan ends a climb too, in hot air even with a valve that hangs open: the curve then falls at once, or the bend lies within the
+ * saw-teeth that the fan goes on making.
+ */
 function madeByFan({ grid, level }: Findings, knee: KneeFit): boolean {
-  if (knee.tempC < FAN_FROM_C) return false;
+  const { highs, lows } = sawTeeth(grid, { standingOnly: false });
+  const within = highs.some((high, tooth) => {
+    const low = lows[tooth] ?? high;
+    return high >= FAN_FROM_C && knee.tempC >= low - BELOW_TEETH_K && knee.tempC <= high + ABOVE_TEETH_K;
+  });
+  if (within) return true;
   const pulledDown = level === null || knee.tempC - level.lowC >= FAN_PULLS_K;
-  if (pulledDown && knee.rateBeforeCPerS <= SLOW_CLIMB_C_PER_S) return true;
-  return sawTeeth(grid, { standingOnly: false }).highs.some((high) => Math.abs(high - knee.tempC) <= SAME_HEIGHT_K);
+  return knee.tempC >= FAN_FROM_C && pulledDown && knee.rateBeforeCPerS <= SLOW_CLIMB_C_PER_S;
 }
 
 /** The hotter the air, the more an engine with an open valve looks like a sound one, and the clearer the bend has to be. */
