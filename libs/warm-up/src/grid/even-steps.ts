@@ -6,15 +6,16 @@ export interface Laying {
   firstS: number;
   stepS: number;
   size: number;
+  /** Room for `count` times and readings, used again for every channel: long logs otherwise keep the memory manager busy. */
+  room: { times: Float64Array; readings: Float64Array };
 }
 
 /** A channel that answered in less than this share of the readings is treated as not logged. */
 const LEAST_SHARE = 0.1;
 
 /** Lays a channel on even steps: the mean where a step holds several readings, a straight line between readings elsewhere; null if hardly logged. */
-export function evenSteps({ timeS, values, count, firstS, stepS, size }: Laying): Float64Array | null {
-  const times = new Float64Array(count);
-  const readings = new Float64Array(count);
+export function evenSteps({ timeS, values, count, firstS, stepS, size, room }: Laying): Float64Array | null {
+  const { times, readings } = room;
   let known = 0;
   for (let index = 0; index < count; index += 1) {
     const value = values[index] ?? Number.NaN;

@@ -28,7 +28,8 @@ export function toGrid(log: CleanLog): Grid | null {
   if (size < FEWEST_STEPS) return null;
   // Readings sit at the start of their interval: half an interval earlier makes each step's readings average to its middle.
   const firstS = startS + stepS / 2 - Math.min(medianIntervalS, stepS) / 2;
-  const channel = (values: Float64Array): Float64Array | null => evenSteps({ timeS, values, count, firstS, stepS, size });
+  const room = { times: new Float64Array(count), readings: new Float64Array(count) };
+  const channel = (values: Float64Array): Float64Array | null => evenSteps({ timeS, values, count, firstS, stepS, size, room });
   const coolantC = channel(log.coolantC);
   if (!coolantC) return null;
   const rpm = channel(log.rpm);

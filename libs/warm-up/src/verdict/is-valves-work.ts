@@ -15,10 +15,11 @@ const HOT_AIR_C = 30;
 const SHARPER_PER_K = 0.15;
 /** Without road speed nobody knows when the radiator got its wind; on a warm day only an unmistakable bend counts then. */
 const UNMISTAKABLE = 10;
+const FALLS_BACK_K = 4;
 
 /** Whether a bend can be the valve's work: not the fan's, and clear enough for the weather. */
 export function isValvesWork(findings: Findings, knee: KneeFit): boolean {
-  return !madeByFan(findings, knee) && knee.sharpness >= neededSharpness(findings);
+  return !madeByFan(findings, knee) && knee.sharpness >= neededSharpness(findings, knee);
 }
 
 /**
@@ -37,8 +38,9 @@ function madeByFan({ grid, level }: Findings, knee: KneeFit): boolean {
 }
 
 /** The hotter the air, the more an engine with an open valve looks like a sound one, and the clearer the bend has to be. */
-function neededSharpness({ grid, air, start }: Findings): number {
+function neededSharpness({ grid, air, start, level }: Findings, knee: KneeFit): number {
   const warmK = Math.max(0, (air.airC ?? HOT_AIR_C) - WARM_AIR_C);
   if (grid.speedKmh || warmK === 0) return SHARP + SHARPER_PER_K * warmK;
-  return start.coldStart === false ? Number.POSITIVE_INFINITY : UNMISTAKABLE;
+  const fallsBack = level !== null && knee.tempC - level.earlyC > FALLS_BACK_K;
+  return start.coldStart === false || fallsBack ? Number.POSITIVE_INFINITY : UNMISTAKABLE;
 }
