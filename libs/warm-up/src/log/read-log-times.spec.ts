@@ -32,6 +32,12 @@ describe('times', () => {
     expect(samples[899]?.timeS).toBeCloseTo(899, 2);
   });
 
+  it('takes a time that no clock shows for none', () => {
+    const { samples } = read(withTimes('time_s', (timeS) => (timeS === 0 ? '-1.797693134862316e302' : `${timeS}`)));
+    expect(samples).toHaveLength(899);
+    expect(samples[0]?.timeS).toBe(0);
+  });
+
   it('reads microseconds without their leading zeros when only that keeps the time rising', () => {
     const micros = (timeS: number): number => (timeS * 66_512) % 1_000_000;
     const { samples, understood } = read(

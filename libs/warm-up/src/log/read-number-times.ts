@@ -6,6 +6,8 @@ const STEP_S = { least: 0.02, most: 120, mostInLongLogs: 30 };
 const LENGTH_S = { least: 60, most: 6 * 3600 };
 const LONG_LOG_ROWS = 100;
 const DAY_S = 86_400;
+/** Three thousand years: no clock shows more, so what does is no time. */
+const MOST_S = 1e11;
 const LATE_EVENING_S = 80_000;
 /** Times since 1970 in seconds, ms and µs are ten, thirteen and sixteen digits long. */
 const SINCE_1970: readonly { from: number; to: number; unit: TimeUnit }[] = [
@@ -30,8 +32,9 @@ export function readNumberTimes(raw: Float64Array, unit: TimeUnit | null): ReadT
   let last = Number.NEGATIVE_INFINITY;
   let midnights = 0;
   const timesS = raw.map((value) => {
-    if (Number.isNaN(value)) return value;
-    let timeS = value * factor + added;
+    const readS = value * factor;
+    if (!(Math.abs(readS) <= MOST_S)) return Number.NaN;
+    let timeS = readS + added;
     if (last - timeS > 0.75 * DAY_S && last - added > LATE_EVENING_S && last - added <= DAY_S) {
       added += DAY_S;
       timeS += DAY_S;
