@@ -71,13 +71,13 @@ class Card {
   }
 
   async facts(): Promise<{ filledL: number }> {
-    const { body } = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
-    return (body as { facts: { filledL: number } }).facts;
+    const card = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
+    return (card.body as { facts: { filledL: number } }).facts;
   }
 
   async state(step: string): Promise<string> {
-    const { body } = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
-    return (body as { steps: { key: string; state: string }[] }).steps.find(({ key }) => key === step)?.state ?? 'missing';
+    const card = await (await test.as('tech')).get(`/api/v1/job-cards/${this.jobId}`).expect(200);
+    return (card.body as { steps: { key: string; state: string }[] }).steps.find(({ key }) => key === step)?.state ?? 'missing';
   }
 }
 

@@ -73,8 +73,7 @@ describe('the description of the API', () => {
     expect(references.filter((reference) => !held.includes(reference))).toEqual([]);
   });
 
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing('gives every body that is asked for its properties, with their kinds', () => {
+  it('gives every body that is asked for its properties, with their kinds', () => {
     const asked = operations().flatMap(
       ({ operation }) => operation.requestBody?.content['application/json']?.schema.$ref?.split('/').at(-1) ?? [],
     );
@@ -83,16 +82,14 @@ describe('the description of the API', () => {
     expect(bare).toEqual([]);
   });
 
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing('calls a text a text: a property with a pattern or a length is no object', () => {
+  it('calls a text a text: a property with a pattern or a length is no object', () => {
     const wrong = [...parts(description.components.schemas)]
       .filter(({ part }) => part['type'] === 'object' && ['pattern', 'maxLength', 'minLength', 'format'].some((name) => name in part))
       .map(({ way }) => way);
     expect(wrong).toEqual([]);
   });
 
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing('says in words what the quantities of a body are', () => {
+  it('says in words what the quantities of a body are', () => {
     const bare = Object.entries(description.components.schemas).flatMap(([schema, { properties = {} }]) =>
       Object.entries(properties)
         .filter(([, property]) => property.type === 'number' && !property.description)

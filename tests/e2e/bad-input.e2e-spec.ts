@@ -133,40 +133,35 @@ describe('the pages', () => {
 });
 
 describe('a form', () => {
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing(
-    'says what to change beside the field, in words of the trade',
-    async () => {
-      const missing: string[] = [];
-      let beside = 0;
-      for (const [key, form] of postForms()) {
-        for (const field of form.fields) {
-          await test.db.session.updateMany({ data: { flash: {} } });
-          await fill(form, { [field]: '\u0001<no>'.repeat(800) });
-          const refusal = await refusalLeft();
-          const errors = refusal?.errors?.filter((error) => error.field === field) ?? [];
-          if (!refusal || errors.length === 0) continue;
-          const { text } = await owner.get(refusal.page);
-          // What was taken before may have led to a state that no longer asks for this.
-          if (!formsOf(text, refusal.page).some(({ action, name }) => action === form.action && name === form.name)) continue;
-          for (const { message } of errors) {
-            const said = [...text.matchAll(/class="wrong"[^>]*>(?:<svg[^]*?<\/svg>)?(?:<span>)?([^<]*)</g)].map(([, words]) =>
-              unescapeHtml(words ?? ''),
-            );
-            const isBeside = said.includes(message);
-            // What nobody types (a list, a tick, a hidden mark) may be said above the form.
-            if (!unescapeHtml(text).includes(message)) missing.push(`${key}: ${field}: “${message}” is said nowhere`);
-            else if (form.typed.includes(field) && !isBeside) missing.push(`${key}: ${field}: “${message}” is not beside it`);
-            if (/\bmust be\b|\bshould\b/.test(message)) missing.push(`${key}: ${field}: “${message}” is no word of the trade`);
-            if (isBeside) beside += 1;
-          }
+  it('says what to change beside the field, in words of the trade', async () => {
+    const missing: string[] = [];
+    let beside = 0;
+    for (const [key, form] of postForms()) {
+      for (const field of form.fields) {
+        await test.db.session.updateMany({ data: { flash: {} } });
+        await fill(form, { [field]: '\u0001<no>'.repeat(800) });
+        const refusal = await refusalLeft();
+        const errors = refusal?.errors?.filter((error) => error.field === field) ?? [];
+        if (!refusal || errors.length === 0) continue;
+        const { text } = await owner.get(refusal.page);
+        // What was taken before may have led to a state that no longer asks for this.
+        if (!formsOf(text, refusal.page).some(({ action, name }) => action === form.action && name === form.name)) continue;
+        for (const { message } of errors) {
+          const said = [...text.matchAll(/class="wrong"[^>]*>(?:<svg[^]*?<\/svg>)?(?:<span>)?([^<]*)</g)].map(([, words]) =>
+            unescapeHtml(words ?? ''),
+          );
+          const isBeside = said.includes(message);
+          // What nobody types (a list, a tick, a hidden mark) may be said above the form.
+          if (!unescapeHtml(text).includes(message)) missing.push(`${key}: ${field}: “${message}” is said nowhere`);
+          else if (form.typed.includes(field) && !isBeside) missing.push(`${key}: ${field}: “${message}” is not beside it`);
+          if (/\bmust be\b|\bshould\b/.test(message)) missing.push(`${key}: ${field}: “${message}” is no word of the trade`);
+          if (isBeside) beside += 1;
         }
       }
-      expect(missing).toEqual([]);
-      expect(beside).toBeGreaterThan(40);
-    },
-    120_000,
-  );
+    }
+    expect(missing).toEqual([]);
+    expect(beside).toBeGreaterThan(40);
+  }, 120_000);
 
   it('fails at no value, and writes nothing when it refuses one', async () => {
     const complaints: string[] = [];
@@ -267,54 +262,44 @@ describe('the API', () => {
     return !route.isCalculation && (await written()) !== before ? `was refused with ${status} and wrote` : undefined;
   }
 
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing(
-    'fails at no body',
-    async () => {
-      const wrong: string[] = [];
-      const bodies = { ...HOSTILE_BODIES, '300 kB': JSON.stringify({ name: 'x'.repeat(300_000) }) };
-      for (const route of calls) {
-        for (const [what, body] of Object.entries(bodies)) {
-          const found = await wrongWith(route, { body });
-          if (found !== undefined) wrong.push(`${route.method} ${route.path} with ${what} ${found}`);
-        }
-        for (const type of ['text/plain', 'application/xml', 'application/x-www-form-urlencoded', 'multipart/form-data', 'nonsense']) {
-          const found = await wrongWith(route, { body: '{}', type });
-          if (found !== undefined) wrong.push(`${route.method} ${route.path} as ${type} ${found}`);
-        }
+  it('fails at no body', async () => {
+    const wrong: string[] = [];
+    const bodies = { ...HOSTILE_BODIES, '300 kB': JSON.stringify({ name: 'x'.repeat(300_000) }) };
+    for (const route of calls) {
+      for (const [what, body] of Object.entries(bodies)) {
+        const found = await wrongWith(route, { body });
+        if (found !== undefined) wrong.push(`${route.method} ${route.path} with ${what} ${found}`);
       }
-      expect(wrong).toEqual([]);
-    },
-    120_000,
-  );
+      for (const type of ['text/plain', 'application/xml', 'application/x-www-form-urlencoded', 'multipart/form-data', 'nonsense']) {
+        const found = await wrongWith(route, { body: '{}', type });
+        if (found !== undefined) wrong.push(`${route.method} ${route.path} as ${type} ${found}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  }, 120_000);
 
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing(
-    'fails at no value in any place of a body',
-    async () => {
-      const wrong: string[] = [];
-      let tried = 0;
-      const before = await written();
-      for (const route of calls) {
-        const example = exampleOf(route);
-        for (const [index, leaf] of leavesOf(example).entries()) {
-          for (const value of HOSTILE_JSON.filter((_, number) => number >= TEXTS || number % 6 === index % 6)) {
-            tried += 1;
-            const found = await wrongWith(route, { body: JSON.stringify(withLeaf(example, leaf, value)) });
-            if (found !== undefined)
-              wrong.push(`${route.method} ${route.path}: ${leaf.join('.')} with ${JSON.stringify(value).slice(0, 40)} ${found}`);
-          }
+  it('fails at no value in any place of a body', async () => {
+    const wrong: string[] = [];
+    let tried = 0;
+    const before = await written();
+    for (const route of calls) {
+      const example = exampleOf(route);
+      for (const [index, leaf] of leavesOf(example).entries()) {
+        for (const value of HOSTILE_JSON.filter((_, number) => number >= TEXTS || number % 6 === index % 6)) {
+          tried += 1;
+          const found = await wrongWith(route, { body: JSON.stringify(withLeaf(example, leaf, value)) });
+          if (found !== undefined)
+            wrong.push(`${route.method} ${route.path}: ${leaf.join('.')} with ${JSON.stringify(value).slice(0, 40)} ${found}`);
         }
       }
-      expect(wrong).toEqual([]);
-      expect(tried).toBeGreaterThan(1_000);
-      // The calculations among them keep nothing of what they were asked.
-      const keptRows = ['customer', 'idempotency_key', 'audit_entry', 'audit_personal'];
-      const without = (rows: string) => (JSON.parse(rows) as { t: string }[]).filter(({ t }) => !keptRows.includes(t));
-      expect(without(await written())).toEqual(without(before));
-    },
-    240_000,
-  );
+    }
+    expect(wrong).toEqual([]);
+    expect(tried).toBeGreaterThan(1_000);
+    // The calculations among them keep nothing of what they were asked.
+    const keptRows = ['customer', 'idempotency_key', 'audit_entry', 'audit_personal'];
+    const without = (rows: string) => (JSON.parse(rows) as { t: string }[]).filter(({ t }) => !keptRows.includes(t));
+    expect(without(await written())).toEqual(without(before));
+  }, 240_000);
 });
 
 describe('an address', () => {

@@ -16,8 +16,8 @@ const ask = (call: string, body: object) => tech.post(`/api/v1/coolant/${call}`)
 describe('the calls of the coolant bench', () => {
   // ASHRAE Handbook, Fundamentals 2001: 50 mass % of ethylene glycol is 47.6 volume % and freezes at -33.8 °C (read)
   it('tells protection and strength', async () => {
-    const { body } = await ask('protection', { glycol: 'ethylene', massPercent: 50 }).expect(200);
-    expect(body).toMatchObject({ volumePercent: 47.6, massPercent: 50, freezingPointC: -33.8 });
+    const protection = await ask('protection', { glycol: 'ethylene', massPercent: 50 }).expect(200);
+    expect(protection.body).toMatchObject({ volumePercent: 47.6, massPercent: 50, freezingPointC: -33.8 });
     const inverse = await ask('strength', { glycol: 'ethylene', freezingPointC: -33.8 }).expect(200);
     expect((inverse.body as { massPercent: number }).massPercent).toBeCloseTo(50, 6);
   });
@@ -32,8 +32,8 @@ describe('the calls of the coolant bench', () => {
       target: { volumePercent: 45 },
       jugL: 2,
     };
-    const { body } = await ask('recipe', input).expect(200);
-    const recipe = body as {
+    const answer = await ask('recipe', input).expect(200);
+    const recipe = answer.body as {
       additiveL: number;
       waterL: number;
       additiveByPlainVolumesL: number;
@@ -53,10 +53,10 @@ describe('the calls of the coolant bench', () => {
       additive: { volumePercent: 100 },
       target: { volumePercent: 45 },
     };
-    const { body } = await ask('recipe', input)
+    const refusal = await ask('recipe', input)
       .expect(422)
       .expect('content-type', /problem\+json/);
-    const problem = body as { type: string; requiredDrainL: number };
+    const problem = refusal.body as { type: string; requiredDrainL: number };
     expect(problem.type).toBe('/problems/drain-more');
     await ask('recipe', { ...input, drainedVolumeL: problem.requiredDrainL + 0.001 }).expect(200);
   });

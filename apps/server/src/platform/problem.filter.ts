@@ -54,6 +54,7 @@ export class ProblemFilter implements ExceptionFilter {
       await this.flashes.leave(state.session.staff.tokenHash, {
         page,
         ...(state.form?.name === undefined ? {} : { form: state.form.name }),
+        action: request.url,
         errors,
         values: typedValues(request.body),
       });

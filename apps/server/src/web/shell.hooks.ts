@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { requestState } from '../platform/access/request-state.ts';
 import { csrfToken } from '../platform/access/tokens.ts';
-import { type Flashes, flashFor } from '../platform/pages/flash.ts';
+import { type Flashes, flashFor, refusalLeftOver } from '../platform/pages/flash.ts';
 import { homeOf, isIn, roomsFor } from './rooms.ts';
 import { urls } from './urls.ts';
 
@@ -16,6 +16,8 @@ interface Shell {
   isSignedIn: boolean;
   plan?: object;
   flash?: object;
+  /** Read when the page is drawn: only then it is known what the page itself shows. */
+  readonly refusal?: readonly { message: string }[];
 }
 
 function shellFor(request: FastifyRequest, csrfSecret: string, isDemo: boolean): Shell {
@@ -37,6 +39,9 @@ function shellFor(request: FastifyRequest, csrfSecret: string, isDemo: boolean):
       signOut: urls.signOut,
     },
     ...(notice === undefined ? {} : { flash: { kind: 'done', text: notice } }),
+    get refusal() {
+      return refusalLeftOver(request).map(({ message }) => ({ message }));
+    },
   };
 }
 

@@ -47,6 +47,7 @@ export const urls = {
   coolantUnits: '/coolant-bench/units',
   jobCoolant: (jobId: string) => `/coolant-bench/jobs/${jobId}`,
   jobCoolantFacts: (jobId: string) => `/coolant-bench/jobs/${jobId}/facts`,
+  withdrawCoolantFact: (jobId: string, factId: string) => `/coolant-bench/jobs/${jobId}/facts/${factId}/withdraw`,
   jobCoolantSlip: (jobId: string) => `/coolant-bench/jobs/${jobId}/slip.pdf`,
   returnsShelf: '/returns-shelf',
   unit: (id: string) => `/returns-shelf/units/${id}`,

@@ -38,6 +38,7 @@ export class BenchController {
     @Param('id', IdPipe) id: string,
     @Query('read') read: unknown,
     @FormBack('reading') readForm: FormState,
+    @FormBack('unread') unreadForm: FormState,
     @FormBack('choice') chooseForm: FormState,
   ): Promise<BenchView> {
     const [bench, names, { timeZone, currency }] = await Promise.all([
@@ -46,7 +47,7 @@ export class BenchController {
       this.workshop.get(),
     ]);
     const reading = typeof read === 'string' ? read : undefined;
-    return presentBench(bench, { readForm, chooseForm, reading, timeZone, currency, names });
+    return presentBench(bench, { readForm, unreadForm, chooseForm, reading, timeZone, currency, names });
   }
 
   @Post('jobs/:id/readings')

@@ -61,6 +61,7 @@ export interface BenchView {
 
 export interface BenchOptions {
   readForm: FormState;
+  unreadForm: FormState;
   chooseForm: FormState;
   reading: string | undefined;
   timeZone: string;
@@ -229,13 +230,13 @@ export function presentBench(bench: Bench, options: BenchOptions): BenchView {
     reading: isOpen
       ? readingForm(
           family.features.find(({ key }) => key === wanted),
-          { jobId: job.id, form: options.readForm },
+          { jobId: job.id, form: options.readForm, unread: options.unreadForm },
         )
       : undefined,
     choose: isOpen ? chooseView(bench, ordered, options.chooseForm) : undefined,
     chosen: job.choice ? candidates.find(({ id }) => id === job.choice?.variantId)?.partNumber : undefined,
     cautions: family.cautions,
-    errors: [...options.readForm.summary, ...options.chooseForm.summary],
+    errors: [...options.readForm.summary, ...options.unreadForm.summary, ...options.chooseForm.summary],
   };
 }
 

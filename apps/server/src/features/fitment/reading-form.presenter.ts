@@ -21,6 +21,8 @@ export interface ReadingForm {
   figure: FieldView | undefined;
   instruments: { legend: string; name: string; options: Plate[] } | undefined;
   why: FieldView;
+  /** The reason was refused: its fold stands open. */
+  isUnreadOpen: boolean;
   place: { legend: string; name: string; options: Plate[] };
 }
 
@@ -36,7 +38,7 @@ const INSTRUMENT_WORDS: Readonly<Record<string, string>> = {
 
 export function readingForm(
   feature: FamilyFeature | undefined,
-  { jobId, form }: { jobId: string; form: FormState },
+  { jobId, form, unread }: { jobId: string; form: FormState; unread: FormState },
 ): ReadingForm | undefined {
   if (!feature) return undefined;
   const chosen = (name: string, value: string, isFirst: boolean): boolean =>
@@ -92,6 +94,7 @@ export function readingForm(
         { id: 'place-recess', value: 'recess', label: 'Recess in the engine', note: '', checked: chosen('place', 'recess', false) },
       ],
     },
-    why: formField(form, { name: 'why', label: 'Why it could not be read', maxlength: 200, optional: true }),
+    why: formField(unread, { name: 'why', label: 'Why it could not be read', maxlength: 200, required: true }),
+    isUnreadOpen: unread.summary.length > 0,
   };
 }

@@ -4,8 +4,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { AnyStaff } from '../../platform/access/access.decorator.ts';
 import { requestState } from '../../platform/access/request-state.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
-import { flashFor } from '../../platform/pages/flash.ts';
-import { formState } from '../../platform/pages/form-state.ts';
+import { formBack } from '../../platform/pages/flash.ts';
 import { sendPage } from '../../web/page.ts';
 import { LIGHT_COOKIE } from '../../web/shell.hooks.ts';
 import { urls } from '../../web/urls.ts';
@@ -35,9 +34,8 @@ export class CardController {
     @Res() reply: FastifyReply,
   ): Promise<void> {
     const page = await this.pages.page(id, step === undefined || typeof step === 'string' ? step : '');
-    const flash = flashFor(request);
     const light = request.cookies[LIGHT_COOKIE] ?? 'day';
-    const view = presentCard({ ...page, formState: (name) => formState(flash, name) }, light);
+    const view = presentCard({ ...page, formState: (name) => formBack(request, name) }, light);
     await sendPage(reply, { layout: 'tablet', template: 'features/job-cards/views/card.hbs', view });
   }
 

@@ -43,10 +43,7 @@ export interface OrderFormFacts {
 
 const GONE = new Set(['called-off', 'never-came', 'gone-for-good', 'written-off', 'handed-over']);
 
-export function presentOrderForm(
-  forms: { order: FormState; tap: FormState },
-  { job, variants, units, stocked, currency }: OrderFormFacts,
-): OrderFormView {
+export function presentOrderForm(form: FormState, { job, variants, units, stocked, currency }: OrderFormFacts): OrderFormView {
   const here = new Map(units.filter(({ place }) => !GONE.has(place)).map((unit) => [unit.variant.id, unit]));
   const differing = differingFeatures(variants);
   const open = variants.filter(({ id }) => !here.has(id)).length;
@@ -91,8 +88,8 @@ export function presentOrderForm(
         ? 'The vehicle has no engine code on record: a list for any engine would be no list.'
         : `No variant is listed for ${job.engineCode}. Add what the catalogue says.`,
     addHref: `${urls.newVariant}?engine=${encodeURIComponent(job.engineCode)}`,
-    fields: formFields(forms.order, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true }]),
-    errors: [...forms.order.summary, ...forms.tap.summary],
+    fields: formFields(form, [{ name: 'expectedOn', label: 'Should come on', type: 'date', optional: true }]),
+    errors: form.summary,
   };
 }
 

@@ -29,9 +29,9 @@ export class OrdersController {
 
   @Get()
   @Render('features/purchasing/views/orders.hbs')
-  async list(@FormBack('goods-in') goodsIn: FormState, @FormBack('tap') tap: FormState): Promise<OrdersView> {
+  async list(@FormBack('goods-in') goodsIn: FormState): Promise<OrdersView> {
     const [due, orders, place] = await Promise.all([this.units.at(['expected']), this.orders.recent(), this.workshop.get()]);
-    return presentOrders({ goodsIn, tap }, { due, orders, place });
+    return presentOrders(goodsIn, { due, orders, place });
   }
 
   @Post('goods-in')
@@ -64,15 +64,11 @@ export class OrdersController {
 
   @Get('jobs/:jobId/new')
   @Render('features/purchasing/views/order-form.hbs')
-  async ask(
-    @Param('jobId', IdPipe) jobId: string,
-    @FormBack('order') order: FormState,
-    @FormBack('tap') tap: FormState,
-  ): Promise<OrderFormView> {
+  async ask(@Param('jobId', IdPipe) jobId: string, @FormBack('order') order: FormState): Promise<OrderFormView> {
     const job = await this.orders.job(jobId);
     const [variants, units, { currency }] = await Promise.all([this.variants.listedFor(job), this.units.ofJob(jobId), this.workshop.get()]);
     const stocked = await this.units.stocked(variants.map(({ id }) => id));
-    return presentOrderForm({ order, tap }, { job, variants, units, stocked, currency });
+    return presentOrderForm(order, { job, variants, units, stocked, currency });
   }
 
   @Post('jobs/:jobId/new')
@@ -93,7 +89,7 @@ export class OrdersController {
 
   @Get(':id')
   @Render('features/purchasing/views/order.hbs')
-  async order(@Param('id', IdPipe) id: string, @FormBack('beside') beside: FormState, @FormBack('tap') tap: FormState): Promise<OrderView> {
+  async order(@Param('id', IdPipe) id: string, @FormBack('beside') beside: FormState): Promise<OrderView> {
     const order = await this.orders.get(id);
     const [units, theirs, names, place] = await Promise.all([
       this.units.ofOrder(id),
@@ -101,7 +97,7 @@ export class OrdersController {
       this.units.staffNames(),
       this.workshop.get(),
     ]);
-    return presentOrder({ beside, tap }, { order, units, theirs, who: names.get(order.orderedById) ?? 'somebody', place });
+    return presentOrder(beside, { order, units, theirs, who: names.get(order.orderedById) ?? 'somebody', place });
   }
 
   @Post(':id/beside')

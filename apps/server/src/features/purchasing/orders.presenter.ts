@@ -45,7 +45,7 @@ export interface OrdersView {
 }
 
 export function presentOrders(
-  forms: { goodsIn: FormState; tap: FormState },
+  goodsIn: FormState,
   { due, orders, place }: { due: readonly Unit[]; orders: readonly Order[]; place: Place },
 ): OrdersView {
   return {
@@ -61,7 +61,7 @@ export function presentOrders(
     },
     goodsIn: {
       action: urls.goodsIn,
-      fields: formFields(forms.goodsIn, [
+      fields: formFields(goodsIn, [
         {
           name: 'code',
           label: 'Code of the piece',
@@ -73,7 +73,7 @@ export function presentOrders(
         },
       ]),
     },
-    errors: [...forms.goodsIn.summary, ...forms.tap.summary],
+    errors: goodsIn.summary,
     due: due.map((unit) => ({
       code: unit.label,
       href: urls.unit(unit.id),
@@ -121,7 +121,7 @@ export interface OrderView {
 }
 
 export function presentOrder(
-  forms: { beside: FormState; tap: FormState },
+  beside: FormState,
   { order, units, theirs, who, place }: { order: Order; units: readonly Unit[]; theirs: readonly Variant[]; who: string; place: Place },
 ): OrderView {
   const [first] = units;
@@ -157,10 +157,10 @@ export function presentOrder(
       calledOff: urls.delivery(unit.id, 'called-off'),
       neverCame: urls.delivery(unit.id, 'never-came'),
     })),
-    errors: [...forms.beside.summary, ...forms.tap.summary],
+    errors: beside.summary,
     odd: {
       action: `${urls.order(order.id)}/beside`,
-      fields: formFields(forms.beside, [
+      fields: formFields(beside, [
         {
           name: 'variantId',
           label: 'What is in the box',

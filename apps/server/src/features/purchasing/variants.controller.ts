@@ -65,11 +65,10 @@ export class VariantsController {
     @FormBack('statement') statement: FormState,
     @FormBack('price') price: FormState,
     @FormBack('listing') listing: FormState,
-    @FormBack('tap') tap: FormState,
   ): Promise<VariantView> {
     const [variant, { currency, timeZone }] = await Promise.all([this.variants.get(id), this.workshop.get()]);
     const days = (at: Date): string => dateText(at, timeZone);
-    return presentVariant(variant, { forms: { statement, price, listing, tap }, saying: searched(saying), currency, days });
+    return presentVariant(variant, { forms: { statement, price, listing }, saying: searched(saying), currency, days });
   }
 
   @Post(':id/statements')

@@ -84,7 +84,6 @@ export interface VariantForms {
   statement: FormState;
   price: FormState;
   listing: FormState;
-  tap: FormState;
 }
 
 export function presentVariant(
@@ -128,7 +127,7 @@ export function presentVariant(
       ]),
     },
     listing: { action: `${page}/listings`, fields: formFields(forms.listing, listingSpecs()) },
-    errors: [...forms.statement.summary, ...forms.price.summary, ...forms.listing.summary, ...forms.tap.summary],
+    errors: [...forms.statement.summary, ...forms.price.summary, ...forms.listing.summary],
   };
 }
 

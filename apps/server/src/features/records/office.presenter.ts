@@ -1,6 +1,6 @@
 import { DEBT_WORDS, type DebtKind } from '#libs/checklist';
 import { Decimal, sumAmounts } from '#libs/money';
-import type { FormState } from '../../platform/pages/form-state.ts';
+import { type FormState, rowError } from '../../platform/pages/form-state.ts';
 import { dateTimeText, isPast, plainDate } from '../../web/dates.ts';
 import { amountText, moneyText } from '../../web/money-text.ts';
 import { urls } from '../../web/urls.ts';
@@ -37,7 +37,16 @@ export interface OfficeView {
   }[];
   suppliers: { name: string; units: number; open: string; soonest: string }[];
   passed: { href: string; number: number; step: string; why: string; by: string; at: string }[];
-  debts: { href: string; number: number; car: string; word: string; due: string; isLate: boolean; end: string }[];
+  debts: {
+    href: string;
+    number: number;
+    car: string;
+    word: string;
+    due: string;
+    isLate: boolean;
+    end: string;
+    wrong: string | undefined;
+  }[];
   drum: string;
   chain: { words: string; prove: string };
   currency: string;
@@ -68,7 +77,10 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
     head: {
       title: 'Office',
       lead: `${moneyText(new Decimal(atSuppliers).toFixed(2), currency)} is in parts not yet fitted, credited or returned; customers owe ${moneyText(facts.customersOwe, currency)}.`,
-      rest: late === 0 ? 'Nothing that is owed is past its date.' : `${late === 1 ? 'One debt is past its date' : `${late} debts are past their dates`}.`,
+      rest:
+        late === 0
+          ? 'Nothing that is owed is past its date.'
+          : `${late === 1 ? 'One debt is past its date' : `${late} debts are past their dates`}.`,
       actions: [
         { href: urls.workshop, label: 'Workshop details' },
         { href: urls.people, label: 'People' },
@@ -107,6 +119,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
       due: debt.dueOn === null ? '' : plainDate(debt.dueOn),
       isLate: isLate(debt.dueOn),
       end: urls.endDebt(debt.id),
+      wrong: rowError(facts.form, { action: urls.endDebt(debt.id), field: 'why' }),
     })),
     drum: `${Number(facts.drumL).toFixed(1)} L`,
     chain: { words: chainWords(facts.chain), prove: `${urls.office}?record=proved#record` },

@@ -26,8 +26,8 @@ export class ShelfController {
 
   @Get()
   @Render('features/returns/views/shelf.hbs')
-  async open(@FormBack('find') find: FormState, @FormBack('tap') tap: FormState): Promise<ShelfView> {
-    return presentShelf(await this.shelf.open(), { find, tap });
+  async open(@FormBack('find') find: FormState): Promise<ShelfView> {
+    return presentShelf(await this.shelf.open(), find);
   }
 
   @Post('units')

@@ -61,7 +61,7 @@ const rankOf = (row: ShelfUnit): number => {
   return rank === -1 ? ORDER.length : rank;
 };
 
-export function presentShelf(shelf: Shelf, { find, tap }: { find: FormState; tap: FormState }): ShelfView {
+export function presentShelf(shelf: Shelf, find: FormState): ShelfView {
   const { units, suppliers, currency } = shelf;
   const sorted = [...units].sort((a, b) => rankOf(a) - rankOf(b) || (a.daysLeft ?? 9_999) - (b.daysLeft ?? 9_999));
   const aside = sorted.filter(isWaiting);
@@ -96,7 +96,7 @@ export function presentShelf(shelf: Shelf, { find, tap }: { find: FormState; tap
         { name: 'code', label: 'Code of a piece', required: true, maxlength: 20, autocomplete: 'off', short: true },
       ]),
     },
-    errors: [...find.summary, ...tap.summary],
+    errors: find.summary,
   };
 }
 

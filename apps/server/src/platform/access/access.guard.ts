@@ -6,6 +6,7 @@ import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
 import { withoutSecrets } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
+import { refuseDeepBody } from './deep-body.ts';
 import { ACCESS, type Access, WITHOUT_HEADER, WITHOUT_KEY } from './access.decorator.ts';
 import { checkOrigin, isApi } from './check-origin.ts';
 import { isRequestKey } from './form-marks.ts';
@@ -33,6 +34,7 @@ export class AccessGuard implements CanActivate {
     if (access !== 'anyone') await this.checkRole(access, { request, reply, state });
     if (SAFE.has(request.method)) return true;
     if (isApi(request)) refuseOtherContent(request);
+    refuseDeepBody(request.body);
     checkOrigin(request, state, { needsHeader: this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_HEADER, targets) !== true });
     if (state.form?.isKept === true) await this.keptForms.drop(request, reply);
     if (this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_KEY, targets) !== true) this.takeKey(request, state);

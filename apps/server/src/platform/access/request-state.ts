@@ -8,6 +8,8 @@ export interface RequestState {
   csrfSecret: string;
   /** Taken out of a form's body before validation. */
   form: FormMarks | undefined;
+  /** The page shows what its form was refused for in its own place. */
+  isRefusalShown?: boolean;
 }
 
 /** The hidden fields of every form. */

@@ -7,6 +7,8 @@ export interface FormState {
   errors: Readonly<Record<string, string>>;
   /** The same, in order, for the summary above the form. */
   summary: readonly FieldError[];
+  /** Where it was sent: of several forms of this name, the one with this action. */
+  action?: string;
 }
 
 export const EMPTY_FORM: FormState = { values: {}, errors: {}, summary: [] };
@@ -15,6 +17,7 @@ export const EMPTY_FORM: FormState = { values: {}, errors: {}, summary: [] };
 export interface Flash {
   page: string;
   form?: string;
+  action?: string;
   notice?: string;
   errors?: readonly FieldError[];
   values?: Readonly<Record<string, string>>;
@@ -24,8 +27,12 @@ export function formState(flash: Flash | undefined, form: string): FormState {
   if (!flash?.errors || (flash.form ?? '') !== form) return EMPTY_FORM;
   const errors: Record<string, string> = {};
   for (const { field, message } of flash.errors) errors[field] ??= message;
-  return { values: flash.values ?? {}, errors, summary: flash.errors };
+  return { values: flash.values ?? {}, errors, summary: flash.errors, ...(flash.action === undefined ? {} : { action: flash.action }) };
 }
+
+/** Of several forms of one name, a row each: what this one's field was refused for. */
+export const rowError = (form: FormState, { action, field }: { action: string; field: string }): string | undefined =>
+  form.action === action ? form.errors[field] : undefined;
 
 const SECRET_FIELDS = /^(secret|pin|password|newSecret|oldSecret)/i;
 

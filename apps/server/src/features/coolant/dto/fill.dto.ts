@@ -1,12 +1,13 @@
-import { Type } from 'class-transformer';
-import { IsBoolean, IsIn, IsNumber, IsObject, IsOptional, ValidateNested } from 'class-validator';
+import { IsBoolean, IsIn, IsNumber, IsOptional } from 'class-validator';
+import { OptionalPart, Part } from '../../../platform/part.decorator.ts';
 import { A_NUMBER, AdditiveDto, GLYCOLS, StrengthDto } from './strength.dto.ts';
 
 const WHICH_GLYCOL = { message: 'glycol: send "ethylene" or "propylene".' };
-const A_STRENGTH = { message: 'Send a strength, such as { "volumePercent": 45 }.' };
+const A_STRENGTH = 'Send a strength, such as { "volumePercent": 45 }.';
 
 /** A volume; `isAbout` where it was judged by eye. */
 export class CardVolumeDto {
+  /** L. */
   @IsNumber({}, A_NUMBER)
   volumeL!: number;
 
@@ -25,16 +26,19 @@ export class DrainedDto extends CardVolumeDto {
 
 /** What went in at one stage. */
 export class PouredDto extends DrainedDto {
+  /** Of it the product, before it was mixed, L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   productL?: number;
 }
 
 export class TolerancesDto {
+  /** So much less may have gone in than came out, L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   shortfallL?: number;
 
+  /** So much may be topped up next morning, L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   morningL?: number;
@@ -47,38 +51,27 @@ export class TolerancesDto {
 
 /** What came out against what went in; what isn't known yet is left out. */
 export class FillAccountDto {
+  /** What the whole system holds, L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   systemVolumeL?: number;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => CardVolumeDto)
+  @OptionalPart(() => CardVolumeDto)
   missingOnArrival?: CardVolumeDto;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => DrainedDto)
+  @OptionalPart(() => DrainedDto)
   drained?: DrainedDto;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => PouredDto)
+  @OptionalPart(() => PouredDto)
   firstFill?: PouredDto;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => PouredDto)
+  @OptionalPart(() => PouredDto)
   afterShortRun?: PouredDto;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => PouredDto)
+  @OptionalPart(() => PouredDto)
   afterRunHot?: PouredDto;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => PouredDto)
+  @OptionalPart(() => PouredDto)
   nextMorning?: PouredDto;
 
   /** What additive and water shrink by on mixing: the recipe's figure, L. */
@@ -86,9 +79,7 @@ export class FillAccountDto {
   @IsNumber({}, A_NUMBER)
   shrinkL?: number;
 
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => TolerancesDto)
+  @OptionalPart(() => TolerancesDto)
   tolerances?: TolerancesDto;
 }
 
@@ -97,14 +88,10 @@ export class CompareStrengthDto {
   @IsIn(GLYCOLS, WHICH_GLYCOL)
   glycol!: 'ethylene' | 'propylene';
 
-  @IsObject(A_STRENGTH)
-  @ValidateNested()
-  @Type(() => StrengthDto)
+  @Part(() => StrengthDto, A_STRENGTH)
   computed!: StrengthDto;
 
-  @IsObject(A_STRENGTH)
-  @ValidateNested()
-  @Type(() => StrengthDto)
+  @Part(() => StrengthDto, A_STRENGTH)
   measured!: StrengthDto;
 
   /** So many volume % apart still agree; 3 where left out. */
@@ -118,17 +105,18 @@ export class JugPlanDto {
   @IsIn(GLYCOLS, WHICH_GLYCOL)
   glycol!: 'ethylene' | 'propylene';
 
-  @IsObject({ message: 'Send what is poured in, such as { "volumePercent": 100 }.' })
-  @ValidateNested()
-  @Type(() => AdditiveDto)
+  @Part(() => AdditiveDto, 'Send what is poured in, such as { "volumePercent": 100 }.')
   additive!: AdditiveDto;
 
+  /** What is poured in of the product, L. */
   @IsNumber({}, A_NUMBER)
   additiveL!: number;
 
+  /** What is poured in of water, L. */
   @IsNumber({}, A_NUMBER)
   waterL!: number;
 
+  /** Size of the jug at hand, L. */
   @IsNumber({}, A_NUMBER)
   jugL!: number;
 

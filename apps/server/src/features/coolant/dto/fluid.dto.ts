@@ -36,6 +36,7 @@ export class ServiceLifeDto {
   @MaxLength(10, A_DAY)
   filledOn!: string;
 
+  /** Odometer when it was filled, km. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   filledAtKm?: number;
@@ -45,6 +46,7 @@ export class ServiceLifeDto {
   @IsNumber({}, A_NUMBER)
   statedMonths?: number;
 
+  /** Distance between changes from the label or the schedule, km. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   statedKm?: number;
@@ -55,6 +57,7 @@ export class ServiceLifeDto {
   @MaxLength(10, A_DAY)
   today?: string;
 
+  /** Odometer now, km. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   odometerKm?: number;
@@ -62,10 +65,12 @@ export class ServiceLifeDto {
 
 /** What is known of the water. */
 export class WaterQualityDto {
+  /** Chloride, mg/L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   chlorideMgL?: number;
 
+  /** Sulfate, mg/L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   sulfateMgL?: number;
@@ -75,10 +80,12 @@ export class WaterQualityDto {
   @IsNumber({}, A_NUMBER)
   hardnessMgL?: number;
 
+  /** Total dissolved solids, mg/L. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   dissolvedSolidsMgL?: number;
 
+  /** pH at 25 °C. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   pH?: number;

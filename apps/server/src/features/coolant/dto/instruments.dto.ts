@@ -43,6 +43,7 @@ export class HydrometerDto {
   @IsIn(GLYCOLS, WHICH_GLYCOL)
   glycol!: 'ethylene' | 'propylene';
 
+  /** As read: density over that of water. */
   @IsNumber({}, A_NUMBER)
   specificGravity!: number;
 

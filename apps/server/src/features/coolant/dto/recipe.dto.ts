@@ -1,13 +1,15 @@
-import { Type } from 'class-transformer';
-import { IsBoolean, IsIn, IsNumber, IsObject, IsOptional, ValidateNested } from 'class-validator';
+import { IsBoolean, IsIn, IsNumber, IsOptional } from 'class-validator';
+import { OptionalPart, Part } from '../../../platform/part.decorator.ts';
 import { A_NUMBER, AdditiveDto, GLYCOLS, StrengthDto, TargetDto } from './strength.dto.ts';
 
 /** Volume % of product. */
 export class ProductLimitsDto {
+  /** Least product, volume %. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   minimumPercent?: number;
 
+  /** Most product, volume %. */
   @IsOptional()
   @IsNumber({}, A_NUMBER)
   maximumPercent?: number;
@@ -27,19 +29,13 @@ export class RecipeDto {
   drainedVolumeL?: number;
 
   /** Strength of what stays in. */
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => StrengthDto)
+  @OptionalPart(() => StrengthDto)
   residual?: StrengthDto;
 
-  @IsObject({ message: 'Send what is poured in, such as { "volumePercent": 100 }.' })
-  @ValidateNested()
-  @Type(() => AdditiveDto)
+  @Part(() => AdditiveDto, 'Send what is poured in, such as { "volumePercent": 100 }.')
   additive!: AdditiveDto;
 
-  @IsObject({ message: 'Send what the mixture shall be, such as { "volumePercent": 45 }.' })
-  @ValidateNested()
-  @Type(() => TargetDto)
+  @Part(() => TargetDto, 'Send what the mixture shall be, such as { "volumePercent": 45 }.')
   target!: TargetDto;
 
   /** The strength of what stays in was not read but assumed: said in the answer. */
@@ -63,9 +59,7 @@ export class RecipeDto {
   markMl?: number;
 
   /** The product's own limits, volume % of product, from its label. */
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => ProductLimitsDto)
+  @OptionalPart(() => ProductLimitsDto)
   limits?: ProductLimitsDto;
 }
 
@@ -75,8 +69,6 @@ export class RecipeAfterFlushDto extends RecipeDto {
   cycles!: number;
 
   /** Strength before the flush. */
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => StrengthDto)
+  @OptionalPart(() => StrengthDto)
   present?: StrengthDto;
 }

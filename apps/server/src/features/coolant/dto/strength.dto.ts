@@ -1,5 +1,5 @@
-import { Type } from 'class-transformer';
-import { IsBoolean, IsIn, IsNumber, IsOptional, ValidateNested } from 'class-validator';
+import { IsBoolean, IsIn, IsNumber, IsOptional } from 'class-validator';
+import { OptionalPart } from '../../../platform/part.decorator.ts';
 
 export const A_NUMBER = { message: 'Send a number.' };
 export const GLYCOLS = ['ethylene', 'propylene'] as const;
@@ -30,21 +30,22 @@ export class OfGlycolDto extends StrengthDto {
 
 /** The pair printed on a product: so many parts of it to so many of water freeze at …. */
 export class ProductLabelDto {
+  /** Parts of product. */
   @IsNumber({}, A_NUMBER)
   partsProduct!: number;
 
+  /** Parts of water. */
   @IsNumber({}, A_NUMBER)
   partsWater!: number;
 
+  /** What they freeze at, °C. */
   @IsNumber({}, A_NUMBER)
   freezingPointC!: number;
 }
 
 /** What is poured in: concentrate or ready-mixed, by its content or by its label. */
 export class AdditiveDto extends StrengthDto {
-  @IsOptional()
-  @ValidateNested()
-  @Type(() => ProductLabelDto)
+  @OptionalPart(() => ProductLabelDto)
   label?: ProductLabelDto;
 
   /** Concentrate of unknown content: the pessimistic fallback is used and said. */

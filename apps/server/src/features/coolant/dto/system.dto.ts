@@ -6,20 +6,25 @@ export class ReplacementDto {
   @IsNumber({}, A_NUMBER)
   systemVolume!: number;
 
+  /** Strength in the system, volume %. */
   @IsNumber({}, A_NUMBER)
   presentPercent!: number;
 
+  /** Strength of what is added, volume %. */
   @IsNumber({}, A_NUMBER)
   addedPercent!: number;
 
+  /** Strength it shall have, volume %. */
   @IsNumber({}, A_NUMBER)
   targetPercent!: number;
 }
 
 export class FlushDto {
+  /** What the whole system holds, L. */
   @IsNumber({}, A_NUMBER)
   systemVolumeL!: number;
 
+  /** What one draining brings out, L. */
   @IsNumber({}, A_NUMBER)
   drainedVolumeL!: number;
 
@@ -57,12 +62,15 @@ export class BoilingDto extends OfGlycolDto {
 }
 
 export class ExpansionDto extends OfGlycolDto {
+  /** Coolant in the system at the first temperature, L. */
   @IsNumber({}, A_NUMBER)
   volumeL!: number;
 
+  /** Temperature at the start, °C. */
   @IsNumber({}, A_NUMBER)
   fromC!: number;
 
+  /** Temperature at the end, °C. */
   @IsNumber({}, A_NUMBER)
   toC!: number;
 

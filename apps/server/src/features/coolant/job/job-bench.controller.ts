@@ -37,12 +37,13 @@ export class JobBenchController {
   async job(
     @Param('id', IdPipe) id: string,
     @Query() typed: Typed,
-    @FormBack('fact') factForm: FormState,
+    @FormBack('fact') fact: FormState,
+    @FormBack('withdraw') withdraw: FormState,
     @Req() request: FastifyRequest,
   ): Promise<JobBenchView> {
     const [context, { row, job }] = await Promise.all([this.bench.context(), this.jobs.open(id)]);
     const asked = askRefill(context, knownFigures(job, context), typed);
-    return presentJobBench({ ...asked, context, address: addressOf(request) }, { row, job, factForm });
+    return presentJobBench({ ...asked, context, address: addressOf(request) }, { row, job, forms: { fact, withdraw } });
   }
 
   @Get(':id/slip.pdf')

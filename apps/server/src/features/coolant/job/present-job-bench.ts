@@ -26,7 +26,7 @@ export interface JobBenchView extends RefillView {
 /** The bench opened for a job. */
 export function presentJobBench(
   refill: Refill,
-  { row, job, factForm }: { row: OpenCard['row']; job: JobFacts; factForm: FormState },
+  { row, job, forms }: { row: OpenCard['row']; job: JobFacts; forms: { fact: FormState; withdraw: FormState } },
 ): JobBenchView {
   const { context, form, answer, address } = refill;
   const { id, number, keyTag, vehicle } = row;
@@ -54,7 +54,7 @@ export function presentJobBench(
       slip: `${urls.jobCoolantSlip(id)}${query}`,
       facts: urls.jobCoolantFacts(id),
       here: `${address.path}${query}`,
-      memory: presentMemory(job.facts, factForm, { context, address }),
+      memory: presentMemory(job.facts, { jobId: id, context, address, forms }),
       account: presentAccount(account, { state: job.state, form, context }),
       afterRun: presentAfterRun(run, { id, number, facts: job.facts }, context),
     },

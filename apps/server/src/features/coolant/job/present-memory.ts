@@ -1,7 +1,8 @@
 import { formatFigure } from '#libs/units';
-import type { FormState } from '../../../platform/pages/form-state.ts';
+import { type FormState, rowError } from '../../../platform/pages/form-state.ts';
 import { dateText } from '../../../web/dates.ts';
 import { type FieldView, formFields } from '../../../web/form-field.ts';
+import { urls } from '../../../web/urls.ts';
 import type { BenchContext } from '../bench-context.ts';
 import type { Address } from '../address-of.ts';
 import { withFigure } from '../refill/with-figure.ts';
@@ -18,6 +19,8 @@ interface FactRow {
   readonly source: string;
   readonly who: string;
   readonly differs: boolean;
+  readonly withdraw: string;
+  readonly wrong: string | undefined;
   readonly use?: { readonly href: string; readonly label: string };
 }
 
@@ -53,6 +56,13 @@ function valueOf({ key, figure, words }: StatedFact, context: BenchContext): str
 const FIXED = new Set<FactKey>(['capacity', 'cap', 'glycol', 'technology']);
 const SAYS_ITSELF = new Set<FactKey>(['glycol', 'technology', 'coolant-changed']);
 
+interface MemoryOptions {
+  readonly jobId: string;
+  readonly context: BenchContext;
+  readonly address: Address;
+  readonly forms: { readonly fact: FormState; readonly withdraw: FormState };
+}
+
 function useOf(fact: StatedFact, context: BenchContext, address: Address): FactRow['use'] {
   const field = fact.key === 'capacity' ? 'holds' : fact.key === 'cap' ? 'cap' : undefined;
   if (field === undefined || fact.figure === null) return undefined;
@@ -64,7 +74,7 @@ function useOf(fact: StatedFact, context: BenchContext, address: Address): FactR
 function groupOf(
   key: FactKey,
   facts: readonly StatedFact[],
-  { context, address }: { context: BenchContext; address: Address },
+  { context, address, forms, jobId }: MemoryOptions,
 ): MemoryView['groups'][number] {
   const own = facts.filter((fact) => fact.key === key);
   const newest = own[0] && valueOf(own[0], context);
@@ -79,6 +89,8 @@ function groupOf(
       source: fact.source,
       who: `${fact.enteredBy}, ${dateText(fact.enteredAt, context.workshop.timeZone)}`,
       differs,
+      withdraw: urls.withdrawCoolantFact(jobId, fact.id),
+      wrong: rowError(forms.withdraw, { action: urls.withdrawCoolantFact(jobId, fact.id), field: 'why' }),
       ...(use ? { use } : {}),
     };
   });
@@ -128,17 +140,14 @@ function fields(form: FormState, { units }: BenchContext): MemoryView['fields'] 
 }
 
 /** The car's memory: what was stated, by whom, from where; differing statements side by side. */
-export function presentMemory(
-  facts: readonly StatedFact[],
-  form: FormState,
-  { context, address }: { context: BenchContext; address: Address },
-): MemoryView {
-  const groups = FACT_KEYS.map((key) => groupOf(key, facts, { context, address })).filter(({ rows }) => rows.length > 0);
+export function presentMemory(facts: readonly StatedFact[], options: MemoryOptions): MemoryView {
+  const form = options.forms.fact;
+  const groups = FACT_KEYS.map((key) => groupOf(key, facts, options)).filter(({ rows }) => rows.length > 0);
   return {
     groups,
     isEmpty: groups.length === 0,
-    fields: fields(form, context),
-    unitMark: unitMark(context.units),
+    fields: fields(form, options.context),
+    unitMark: unitMark(options.context.units),
     errors: form.summary,
     isOpen: form.summary.length > 0 || groups.length === 0,
   };

@@ -1,11 +1,12 @@
 import { Transform } from 'class-transformer';
 import { IsEmail, IsIn, IsOptional, IsString, Length, Matches, MaxLength, ValidateIf } from 'class-validator';
+import { PostalAddressDto } from '../../../platform/postal-address.dto.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 const isGiven = (_: unknown, value: unknown): boolean => value !== '' && value !== undefined;
 
 /** A customer as the desk writes one down. */
-export class CustomerDto {
+export class CustomerDto extends PostalAddressDto {
   /** The name to call and to print. */
   @Transform(trimmed)
   @IsString({ message: 'Type the name.' })
@@ -18,44 +19,28 @@ export class CustomerDto {
   /** As it is dialled. */
   @Transform(trimmed)
   @Matches(/^$|^\+?[\d\s()/.-]{4,30}$/, { message: 'Type the phone number in digits, such as 0555 0142.' })
-  phone = '';
+  phone: string = '';
 
   @Transform(trimmed)
   @ValidateIf((customer: CustomerDto) => isGiven(null, customer.email))
   @IsEmail({}, { message: 'This is no e-mail address: it needs an @ and a domain, such as name@example.org.' })
   @MaxLength(200, { message: 'Shorten the e-mail address to 200 letters.' })
-  email = '';
-
-  /** Street lines as they are printed, one to a line. */
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(300, { message: 'Shorten the street to 300 letters.' })
-  address = '';
-
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(20, { message: 'Shorten the postcode to 20 letters.' })
-  postcode = '';
-
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(80, { message: 'Shorten the town to 80 letters.' })
-  city = '';
+  email: string = '';
 
   /** ISO 3166-1 alpha-2; empty: the workshop's own. */
   @Transform(trimmed)
   @Matches(/^$|^[A-Z]{2}$/, { message: 'Give the country as two capitals, such as IE, or leave it empty.' })
-  country = '';
+  country: string = '';
 
   @Transform(trimmed)
   @IsString()
   @MaxLength(30, { message: 'Shorten the VAT number to 30 letters.' })
-  vatId = '';
+  vatId: string = '';
 
   @Transform(trimmed)
   @IsString()
   @MaxLength(2000, { message: 'Shorten the note to 2,000 letters.' })
-  note = '';
+  note: string = '';
 
   /** The version that was read, so that nobody's change is written over. */
   @IsOptional()

@@ -1,5 +1,6 @@
 import { Transform } from 'class-transformer';
-import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { IsIn, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 const MONEY = /^$|^\d{1,7}([.,]\d{1,2})?$/;
@@ -36,8 +37,7 @@ export class YesDto {
   @Matches(MONEY, MONEY_WORDS)
   gross1 = '';
 
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   yes1?: 'on';
 
   @Transform(trimmed)
@@ -48,8 +48,7 @@ export class YesDto {
   @Matches(MONEY, MONEY_WORDS)
   gross2 = '';
 
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   yes2?: 'on';
 
   @Transform(trimmed)
@@ -60,13 +59,11 @@ export class YesDto {
   @Matches(MONEY, MONEY_WORDS)
   gross3 = '';
 
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   yes3?: 'on';
 
   /** The old part goes back to the customer, unless it is a core or a claim. */
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   oldPartBack?: 'on';
 
   @Transform(trimmed)

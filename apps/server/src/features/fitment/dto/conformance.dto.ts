@@ -12,6 +12,7 @@ export class ConformanceDto {
   @IsNumber({}, A_NUMBER)
   tolerance!: number;
 
+  /** The figure as read. */
   @IsNumber({}, A_NUMBER)
   measured!: number;
 

@@ -1,5 +1,6 @@
 import { Transform } from 'class-transformer';
 import { IsIn, IsOptional, IsString, Matches, MaxLength } from 'class-validator';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 export class ReadingDto {
@@ -19,8 +20,7 @@ export class ReadingDto {
   @Matches(/^[a-z-]{1,30}$/, { message: 'Choose the instrument.' })
   instrument?: string;
 
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   couldNotRead?: 'on';
 
   @Transform(trimmed)

@@ -1,11 +1,12 @@
 import { Transform } from 'class-transformer';
-import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { IsString, Length, Matches, MaxLength } from 'class-validator';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 export class EditLineDto {
   /** Which line; empty: a new one. */
   @IsString()
-  @MaxLength(300)
+  @MaxLength(300, { message: 'Reload the page and change the line again.' })
   origin = '';
 
   @Transform(trimmed)
@@ -26,7 +27,6 @@ export class EditLineDto {
   @Length(3, 300, { message: 'Say why the line is changed, in a few words.' })
   why!: string;
 
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   remove?: 'on';
 }

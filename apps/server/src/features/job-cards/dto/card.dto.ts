@@ -31,6 +31,7 @@ export class CardDifferenceDto {
 /** A job card as it stands. */
 export class CardDto {
   id!: string;
+  /** The job's number, counted from 1. */
   number!: number;
   template!: { key: string; version: number; name: string };
   stage!: string;

@@ -1,5 +1,6 @@
 import { Transform } from 'class-transformer';
 import { IsEmail, IsIn, IsOptional, IsString, Length, Matches, MaxLength, ValidateIf } from 'class-validator';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 export const WINDOW_STARTS = ['arrived', 'ordered', 'invoiced'] as const;
@@ -52,8 +53,7 @@ export class SupplierDto {
   @Matches(MONEY, MONEY_WORDS)
   carriage = '0';
 
-  @IsOptional()
-  @IsIn(['on'], { message: 'Tick it, or leave it unticked.' })
+  @Ticked()
   unopenedOnly?: 'on';
 
   @Transform(trimmed)

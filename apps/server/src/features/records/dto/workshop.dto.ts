@@ -1,5 +1,7 @@
 import { Transform } from 'class-transformer';
-import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { IsIn, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { PostalAddressDto } from '../../../platform/postal-address.dto.ts';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 const ZONES: readonly string[] = Intl.supportedValuesOf('timeZone');
@@ -8,26 +10,11 @@ const SHARE = /^(100([.,]0{1,2})?|\d{1,2}([.,]\d{1,2})?)$/;
 const DEGREES = /^[+−-]?\d{1,2}([.,]\d)?$/;
 const money = (what: string): { message: string } => ({ message: `Give ${what} in figures, such as 62.00.` });
 
-export class WorkshopDto {
+export class WorkshopDto extends PostalAddressDto {
   @Transform(trimmed)
   @IsString()
   @Length(1, 120, { message: 'Type the name of the workshop, 120 letters at most.' })
   name!: string;
-
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(300, { message: 'Shorten the street to 300 letters.' })
-  address = '';
-
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(20, { message: 'Shorten the postcode to 20 letters.' })
-  postcode = '';
-
-  @Transform(trimmed)
-  @IsString()
-  @MaxLength(80, { message: 'Shorten the town to 80 letters.' })
-  city = '';
 
   @Matches(/^[A-Z]{2}$/, { message: 'Give the country as two capitals, such as IE.' })
   country!: string;
@@ -94,8 +81,7 @@ export class WorkshopDto {
   guaranteeWords = '';
 
   /** Nobody else is there to give the second name at a hold point. */
-  @IsOptional()
-  @IsIn(['on'])
+  @Ticked()
   isOnePerson?: 'on';
 
   @Matches(/^\d{1,9}$/, { message: 'Reload the page and change it again.' })

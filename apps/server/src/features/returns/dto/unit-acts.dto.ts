@@ -1,6 +1,7 @@
 import { Transform } from 'class-transformer';
-import { ArrayMaxSize, ArrayMinSize, IsArray, IsIn, IsOptional, IsString, IsUUID, Length, Matches } from 'class-validator';
+import { ArrayMaxSize, ArrayMinSize, IsArray, IsIn, IsString, IsUUID, Length, Matches } from 'class-validator';
 import { RETURN_REASONS, type ReturnReason } from '#libs/unit-life';
+import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
 const MONEY = /^\d{1,7}([.,]\d{1,2})?$/;
@@ -62,8 +63,7 @@ export class MoneyDto {
 
 export class OpenBoxDto {
   /** Said where opening costs the right of return. */
-  @IsOptional()
-  @IsIn(['on'], { message: 'Say that you mean to open it, or leave it shut.' })
+  @Ticked('Say that you mean to open it, or leave it shut.')
   sure?: 'on';
 }
 
