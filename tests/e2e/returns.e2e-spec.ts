@@ -166,6 +166,19 @@ describe('the way of three variants', () => {
     expect(await page(desk, '/returns-shelf')).toContain('EUR 45.90 came back');
   });
 
+  it('fits one piece only, though the choice is changed', async () => {
+    await orderAndTakeIn();
+    const tech = await test.as('tech');
+    const on = `/parts-bench/jobs/${jobId}`;
+    for (const partNumber of ['NR-5488', 'NR-5252', 'NR-5252']) {
+      const { variantId } = await unitOf(partNumber);
+      await post(tech, `${on}/choice`, { on, form: 'choice', body: { variantId, basis: 'readings' } });
+      const fitted = Object.entries(await placesOf()).filter(([, place]) => place === 'fitted');
+      expect(fitted).toEqual([[partNumber, 'fitted']]);
+    }
+    expect((await unitOf('NR-5488')).place).toBe('set-aside');
+  });
+
   it('keeps the debt of a gone car until each piece has ended', async () => {
     await sendAll();
     const stages = ['spoken-of', 'expected', 'standing', 'keys-out'];

@@ -92,7 +92,7 @@ export class BenchService {
         chosenById: staffId,
         chosenAt,
       });
-      await this.fit(tx, candidate);
+      await this.fit(tx, candidate, candidates);
       const action = { card: jobId, step: 'variant', readAt: chosenAt.toISOString(), by: staffId, byProof: 'session' } as const;
       await this.cards.recordIn(tx, jobId, [
         { ...action, id: randomUUID(), kind: 'pass', value: { variant: candidate.partNumber, basis } },
@@ -103,11 +103,19 @@ export class BenchService {
   }
 
   /** The piece that lies here leaves its box for the engine; one still on its way is fitted when it comes. */
-  private async fit(tx: Tx, { unit }: BenchCandidate): Promise<void> {
+  private async fit(tx: Tx, chosen: BenchCandidate, candidates: readonly BenchCandidate[]): Promise<void> {
+    const { unit } = chosen;
+    for (const other of candidates) if (other !== chosen && other.unit?.place === 'fitted') await this.setAsideAgain(tx, other.unit.id);
     if (unit?.place !== 'set-aside') return;
     const piece = await this.units.hold(tx, unit.id);
     await this.units.open(tx, piece);
     await this.units.move(tx, piece, { to: 'fitted', why: 'Settled on the bench' });
+  }
+
+  /** Another was settled on: this one is not billed, and can go back or be kept. */
+  private async setAsideAgain(tx: Tx, unitId: string): Promise<void> {
+    for (const to of ['taken-out', 'set-aside'] as const)
+      await this.units.move(tx, await this.units.hold(tx, unitId), { to, why: 'Another variant was settled on' });
   }
 
   private async stillOpen(jobId: string, tx: Tx): Promise<Bench> {
