@@ -137,8 +137,7 @@ describe('a refused form', () => {
 });
 
 describe('the first load', () => {
-  // Known to fail; goes back to a plain test with its repair.
-  it.failing('of each room is under 100 kB, fonts apart', async () => {
+  it('of each room is under 100 kB, fonts apart', async () => {
     const cookie = await sessionCookie(test.base, 'owner');
     const { id } = await test.db.job.findFirstOrThrow({ where: { stage: 'opened' } });
     const heavy: string[] = [];
