@@ -15,6 +15,15 @@ const COMMANDS = [
   'chrome',
   'microsoft-edge',
 ];
+/** For a browser that speaks to us alone. */
+export const QUIET_ARGS = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 const APPLICATIONS = {
   darwin: [
     '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',

@@ -1,24 +1,14 @@
 import { watch } from 'node:fs';
-import path from 'node:path';
-import { endSetUpOnSignals, failSetUp, runStep } from './child.mjs';
-import { prepare } from './prepare.mjs';
+import { runStep } from './child.mjs';
 import { say } from './say.mjs';
 import { startServerProcess, stopWithParent } from './server-process.mjs';
+import { setUp } from './set-up.mjs';
 
 const QUIET_MS = 200;
 const rebuild = { command: process.execPath, args: ['apps/launch/build.mjs', '--keep'], advice: 'The last good build goes on running.' };
 
 export async function develop() {
-  process.chdir(path.resolve(import.meta.dirname, '../..'));
-  const setUpIsOver = endSetUpOnSignals();
-  try {
-    await prepare();
-  } catch (error) {
-    failSetUp(error);
-    return;
-  } finally {
-    setUpIsOver();
-  }
+  if (!(await setUp())) return;
   let server = startServerProcess();
   let isOver = false;
   stopWithParent(() => {

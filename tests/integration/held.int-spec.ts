@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { createDatabase, type Database, type DbClient, Prisma, sqlState, type Tx, violatedConstraint } from '#libs/db';
+import { createDatabase, type Database, type DbClient, Prisma, type Tx } from '#libs/db';
 import { END_PLACES } from '#libs/unit-life';
-import { emptyTables, openTestDatabase } from '../support/database.ts';
+import { emptyTables, openTestDatabase, refusal } from '../support/database.ts';
 import { makeJob, sayYes } from '../support/factories.ts';
 
 const NOW = new Date('2026-06-09T08:00:00Z');
@@ -25,16 +25,6 @@ afterAll(async () => {
   await db.$disconnect();
   await other.$disconnect();
 });
-
-/** The SQLSTATE or the constraint that a refused statement names; nothing where it was accepted. */
-async function refusal(work: Promise<unknown>): Promise<string | undefined> {
-  try {
-    await work;
-    return undefined;
-  } catch (error) {
-    return violatedConstraint(error) ?? sqlState(error) ?? String(error);
-  }
-}
 
 function signal(): [Promise<void>, () => void] {
   let give: () => void = () => undefined;

@@ -4,9 +4,9 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/glo
 import { STAGE_CORRECTIONS } from '../../apps/server/src/features/job-cards/stage-path.ts';
 import { seedDemo } from '../../seed/src/seed-demo.ts';
 import { STAGE_MOVES } from '#libs/checklist';
-import { type Connection, type Database, drift, Prisma, sqlState, violatedConstraint } from '#libs/db';
+import { type Connection, type Database, drift, Prisma } from '#libs/db';
 import { UNIT_MOVES } from '#libs/unit-life';
-import { emptyTables, openTestDatabase } from '../support/database.ts';
+import { emptyTables, openTestDatabase, refusal } from '../support/database.ts';
 
 /** What is added to and never rewritten. Personal values apart from their entry may be erased, and nothing else. */
 const KEPT = [
@@ -50,16 +50,6 @@ beforeAll(async () => {
   // The demo takes seconds to lay out, and a busy machine's patience.
 }, 240_000);
 afterAll(() => db.$disconnect());
-
-/** The SQLSTATE or the constraint that a refused statement names. */
-async function refusal(work: Promise<unknown>): Promise<string | undefined> {
-  try {
-    await work;
-    return undefined;
-  } catch (error) {
-    return violatedConstraint(error) ?? sqlState(error) ?? String(error);
-  }
-}
 
 const steps = (moves: readonly { from: string; to: string }[]): string[] => moves.map(({ from, to }) => `${from} > ${to}`).sort();
 

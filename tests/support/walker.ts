@@ -2,16 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import puppeteer, { type Browser, type Page } from 'puppeteer';
-import { findBrowser, isHeadlessShell } from '#launch/browser';
-
-const ARGS = [
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+import { findBrowser, isHeadlessShell, QUIET_ARGS } from '#launch/browser';
 
 export const DESK = { width: 1440, height: 900 };
 export const TABLET = { width: 1024, height: 768, hasTouch: true };
@@ -29,7 +20,7 @@ export async function openBrowser(): Promise<WalkingBrowser> {
     executablePath,
     headless: isHeadlessShell(executablePath) ? 'shell' : true,
     userDataDir,
-    args: process.getuid?.() === 0 ? [...ARGS, '--no-sandbox'] : ARGS,
+    args: process.getuid?.() === 0 ? [...QUIET_ARGS, '--no-sandbox'] : QUIET_ARGS,
   });
   return {
     browser,

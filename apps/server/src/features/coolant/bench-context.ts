@@ -1,6 +1,6 @@
 import type { UnitPreference } from '#libs/units';
 import type { Workshop } from '../../platform/workshop-facts.ts';
-import type { ShelfProduct } from './products.repository.ts';
+import type { ShelfProduct } from '../coolant-shelf/coolant-shelf.service.ts';
 
 /** What every page of the bench is reckoned with, beside its form. */
 export interface BenchContext {

@@ -5,14 +5,14 @@ import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { isoDay } from '../../web/dates.ts';
 import type { BenchContext } from './bench-context.ts';
 import { type BenchJob, BenchJobsRepository } from './job/bench-jobs.repository.ts';
-import { ProductsRepository } from './products.repository.ts';
+import { CoolantShelf } from '../coolant-shelf/coolant-shelf.service.ts';
 import { unitsOf } from './units/units-of.ts';
 
 @Injectable()
 export class BenchService {
   constructor(
     private readonly workshop: WorkshopFacts,
-    private readonly products: ProductsRepository,
+    private readonly products: CoolantShelf,
     private readonly jobs: BenchJobsRepository,
     private readonly clock: Clock,
   ) {}

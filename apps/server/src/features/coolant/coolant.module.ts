@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { CoolantShelfModule } from '../coolant-shelf/coolant-shelf.module.ts';
 import { JobCardsModule } from '../job-cards/job-cards.module.ts';
 import { BenchController } from './bench.controller.ts';
 import { BenchService } from './bench.service.ts';
@@ -9,16 +10,14 @@ import { CardPeopleRepository } from './job/card-people.repository.ts';
 import { JobBenchController } from './job/job-bench.controller.ts';
 import { JobBenchService } from './job/job-bench.service.ts';
 import { VehicleFactsRepository } from './job/vehicle-facts.repository.ts';
-import { ProductsRepository } from './products.repository.ts';
 import { StaffUnitsRepository } from './units/staff-units.repository.ts';
 import { UnitsService } from './units/units.service.ts';
 
 @Module({
-  imports: [JobCardsModule],
+  imports: [CoolantShelfModule, JobCardsModule],
   controllers: [CoolantApiController, CoolantJobApiController, BenchController, JobBenchController],
   providers: [
     BenchService,
-    ProductsRepository,
     BenchJobsRepository,
     JobBenchService,
     VehicleFactsRepository,

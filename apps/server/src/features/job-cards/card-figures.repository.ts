@@ -13,17 +13,6 @@ export interface StatedFact {
   enteredAt: Date;
 }
 
-export interface Product {
-  name: string;
-  glycol: 'ethylene' | 'propylene';
-  technology: string;
-  approval: string;
-  isReadyMixed: boolean;
-  label: { partsProduct: number; partsWater: number; freezingPointC: number } | null;
-  minProductPct: number;
-  maxProductPct: number;
-}
-
 /** A torque that was used on this engine before, with where it is printed. */
 export interface EarlierTorque {
   jobNumber: number;
@@ -68,27 +57,6 @@ export class CardFiguresRepository {
 
   async addFact(tx: Tx, fact: NewFact): Promise<string> {
     return (await tx.vehicleFact.create({ data: fact, select: { id: true } })).id;
-  }
-
-  async products(db: DbClient = this.prisma.db): Promise<Product[]> {
-    const rows = await db.coolantProduct.findMany({ where: { isActive: true }, orderBy: { name: 'asc' } });
-    return rows.map((row) => ({
-      name: row.name,
-      glycol: row.glycol as Product['glycol'],
-      technology: row.technology,
-      approval: row.approval,
-      isReadyMixed: row.isReadyMixed,
-      label:
-        row.labelProduct === null || row.labelWater === null || row.labelFreezesC === null
-          ? null
-          : {
-              partsProduct: row.labelProduct.toNumber(),
-              partsWater: row.labelWater.toNumber(),
-              freezingPointC: row.labelFreezesC.toNumber(),
-            },
-      minProductPct: row.minProductPct.toNumber(),
-      maxProductPct: row.maxProductPct.toNumber(),
-    }));
   }
 
   async variant(jobId: string, db: DbClient = this.prisma.db): Promise<ChosenVariant | null> {

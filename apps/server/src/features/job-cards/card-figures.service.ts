@@ -5,7 +5,8 @@ import { Clock } from '../../platform/clock.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { type Workshop, WorkshopFacts } from '../../platform/workshop-facts.ts';
-import { CardFiguresRepository, type ChosenVariant, type EarlierTorque, type Product, type StatedFact } from './card-figures.repository.ts';
+import { CoolantShelf, type ShelfProduct } from '../coolant-shelf/coolant-shelf.service.ts';
+import { CardFiguresRepository, type ChosenVariant, type EarlierTorque, type StatedFact } from './card-figures.repository.ts';
 import { type FillSoFar, fillSoFar, pouredAt } from './card-figures/fill-so-far.ts';
 import { type RefillRecipe, refillRecipe } from './card-figures/refill-recipe.ts';
 import { residualStrength, type ResidualStrength } from './card-figures/residual-strength.ts';
@@ -20,7 +21,7 @@ export interface CardFigures {
   capacities: readonly StatedFact[];
   capacityL: number | null;
   residual: ResidualStrength | null;
-  product: Product | null;
+  product: ShelfProduct | null;
   technology: StatedFact | null;
   fill: FillSoFar;
   recipe: RefillRecipe;
@@ -39,6 +40,7 @@ export interface CardFigures {
 export class CardFiguresService {
   constructor(
     private readonly figures: CardFiguresRepository,
+    private readonly products: CoolantShelf,
     private readonly cards: JobCardsRepository,
     private readonly workshop: WorkshopFacts,
     private readonly unitOfWork: UnitOfWork,
@@ -49,7 +51,7 @@ export class CardFiguresService {
     const { id, vehicleId, vehicle } = row;
     const [facts, products, variant, earlierTorques, workshop] = await Promise.all([
       this.figures.facts(vehicleId),
-      this.figures.products(),
+      this.products.onTheShelf(),
       this.figures.variant(id),
       this.figures.earlierTorques({ id, vehicleId, engineCode: vehicle.engineCode }),
       this.workshop.get(),
@@ -82,7 +84,7 @@ export class CardFiguresService {
 
 interface Known {
   facts: readonly StatedFact[];
-  products: readonly Product[];
+  products: readonly ShelfProduct[];
   workshop: Workshop;
   variant: ChosenVariant | null;
   earlierTorques: readonly EarlierTorque[];

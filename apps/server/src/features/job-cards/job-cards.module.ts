@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { CoolantShelfModule } from '../coolant-shelf/coolant-shelf.module.ts';
 import { CardActs } from './card-acts.service.ts';
 import { CardApiController } from './card-api.controller.ts';
 import { CardFiguresRepository } from './card-figures.repository.ts';
@@ -15,6 +16,7 @@ import { JobStages } from './job-stages.service.ts';
 import { Templates } from './templates.service.ts';
 
 @Module({
+  imports: [CoolantShelfModule],
   controllers: [CardController, CardApiController],
   providers: [
     JobCards,

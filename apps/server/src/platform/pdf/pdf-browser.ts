@@ -3,19 +3,11 @@ import os from 'node:os';
 import path from 'node:path';
 import { Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import puppeteer, { type Browser, type Page } from 'puppeteer';
-import { browserAdvice, findBrowser, isHeadlessShell } from '#launch/browser';
+import { browserAdvice, findBrowser, isHeadlessShell, QUIET_ARGS } from '#launch/browser';
 import { DomainError } from '../domain-error.ts';
 
 /** A browser leaks a little with every page: after so many documents a fresh one takes over. */
 const DOCUMENTS_PER_BROWSER = 500;
-const ARGS = [
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 export interface Running {
   browser: Browser;
@@ -92,7 +84,7 @@ async function launch(): Promise<Running> {
   if (executablePath === undefined) throw noBrowser();
   const profile = await mkdtemp(path.join(os.tmpdir(), 'runwarm-print-'));
   // Only as root (a container, a small server) does the browser's own sandbox refuse to start.
-  const args = process.getuid?.() === 0 ? [...ARGS, '--no-sandbox'] : ARGS;
+  const args = process.getuid?.() === 0 ? [...QUIET_ARGS, '--no-sandbox'] : QUIET_ARGS;
   const browser = await puppeteer.launch({
     executablePath,
     headless: isHeadlessShell(executablePath) ? 'shell' : true,

@@ -2,7 +2,7 @@ import type { CardState } from '#libs/checklist';
 import { compareStrength, impliedSystem, type ImpliedSystem, type StrengthComparison } from '#libs/coolant';
 import type { ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
-import type { ShelfProduct } from '../products.repository.ts';
+import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import { additiveOf } from '../refill/additive-of.ts';
 import { residualOf } from '../refill/residual-of.ts';
 import { isOpenedAgain } from './known-figures.ts';

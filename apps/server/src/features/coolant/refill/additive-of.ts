@@ -1,7 +1,7 @@
 import type { AdditiveInput, ProductLimits } from '#libs/coolant';
 import type { ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
-import type { ShelfProduct } from '../products.repository.ts';
+import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import type { Asked } from './asked.ts';
 
 /** What is poured in beside water. */

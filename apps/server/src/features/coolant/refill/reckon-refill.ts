@@ -1,7 +1,7 @@
 import { boiling, type Boiling, type Problem, recipe, type Recipe, refillSpace, type Warning } from '#libs/coolant';
 import type { ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
-import type { ShelfProduct } from '../products.repository.ts';
+import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import { additiveOf } from './additive-of.ts';
 import type { Asked } from './asked.ts';
 import { fieldOfProblem } from './field-of-problem.ts';

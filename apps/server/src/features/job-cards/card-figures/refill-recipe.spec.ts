@@ -1,16 +1,17 @@
 import { describe, expect, it } from '@jest/globals';
-import type { Product } from '../card-figures.repository.ts';
+import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import { refillRecipe, type RefillQuestion } from './refill-recipe.ts';
 
-const product: Product = {
+const product: ShelfProduct = {
+  id: 'any',
   name: 'Test coolant',
   glycol: 'ethylene',
   technology: 'organic',
   approval: '',
   isReadyMixed: false,
   label: { partsProduct: 1, partsWater: 1, freezingPointC: -37 },
-  minProductPct: 33,
-  maxProductPct: 60,
+  minimumPercent: 33,
+  maximumPercent: 60,
 };
 const question: RefillQuestion = {
   capacityL: 7,

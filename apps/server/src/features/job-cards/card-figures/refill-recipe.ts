@@ -1,5 +1,5 @@
 import { recipe, type Recipe, type StrengthInput } from '#libs/coolant';
-import type { Product } from '../card-figures.repository.ts';
+import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 
 export type MissingFigure = 'capacity' | 'drained' | 'strength' | 'product' | 'label';
 
@@ -28,7 +28,7 @@ export interface RefillQuestion {
   readonly keptL: number;
   readonly filledBeforeL: number;
   readonly residual: StrengthInput | null;
-  readonly product: Product | null;
+  readonly product: ShelfProduct | null;
   readonly target: { readonly coldestAirC: number; readonly marginK: number };
   readonly jugMl: number;
   readonly markMl: number;
@@ -53,7 +53,7 @@ export function refillRecipe(question: RefillQuestion): RefillRecipe {
 
 function reckon(
   { residual, target, jugMl, markMl, keptL }: RefillQuestion,
-  { capacityL, spaceL, product }: { capacityL: number; spaceL: number; product: Product },
+  { capacityL, spaceL, product }: { capacityL: number; spaceL: number; product: ShelfProduct },
 ): RefillRecipe {
   const found = recipe({
     glycol: product.glycol,
@@ -64,7 +64,7 @@ function reckon(
     target,
     jugL: jugMl / 1000,
     markMl,
-    limits: { minimumPercent: product.minProductPct, maximumPercent: product.maxProductPct },
+    limits: { minimumPercent: product.minimumPercent, maximumPercent: product.maximumPercent },
   });
   if (!found.ok) return { kind: 'refused', why: found.problem.message };
   const mixed = (found.roundedJugs?.jugs ?? []).map(({ additiveMl, waterMl }) => ({ productMl: additiveMl, waterMl, keptMl: 0 }));

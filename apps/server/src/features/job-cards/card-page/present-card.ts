@@ -19,6 +19,7 @@ import { presentHead } from './present-head.ts';
 import { presentPhases } from './present-phases.ts';
 import { presentWork } from './present-work.ts';
 import { whenWords } from './when-words.ts';
+import { UNDOABLE } from './undoable.ts';
 
 const FORMS = ['work', 'pour-next', 'close', 'clock', 'without', 'not-here', 'take-back', 'let-go', 'finding', 'note', 'wait', 'go-back'];
 const FORMS_BESIDE = ['time', 'capacity', 'residual', 'just-done', 'settle', 'wait-over'];
@@ -118,22 +119,7 @@ function justDone(page: CardPage): CardView['justDone'] {
   };
 }
 
-const TAPS: ReadonlySet<string> = new Set([
-  'tick',
-  'record',
-  'pass',
-  'pass-without',
-  'not-applicable',
-  'pour-jug',
-  'start-timer',
-  'stop-timer',
-  'note',
-  'finding',
-  'wait',
-  'wait-over',
-  'go-back',
-  'let-go',
-]);
+const TAPS: ReadonlySet<string> = new Set([...UNDOABLE, 'note', 'finding', 'wait', 'wait-over', 'go-back']);
 
 const later = (one: HistoryEntry | null, other: HistoryEntry): HistoryEntry => (one && one.order > other.order ? one : other);
 

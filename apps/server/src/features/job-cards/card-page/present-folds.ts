@@ -2,6 +2,7 @@ import { COLD_REASON_WORDS, COLD_REASONS, PASS_REASON_WORDS, PASS_REASONS, type 
 import type { CardPage, FoldView } from './card-view.types.ts';
 import { fieldPart, foldedForm, platesView, tickPart } from './card-form.ts';
 import { presentRemarks } from './present-remarks.ts';
+import { UNDOABLE } from './undoable.ts';
 
 /** What can be said of a step beside doing it. Each opens at a tap, and by itself when it came back with an error. */
 export function presentFolds(page: CardPage, step: Step, state: StepState): FoldView[] {
@@ -117,18 +118,6 @@ function takeBack(page: CardPage, step: Step, state: StepState): FoldView[] {
     }),
   ];
 }
-
-const UNDOABLE: ReadonlySet<string> = new Set([
-  'tick',
-  'record',
-  'pass',
-  'pass-without',
-  'not-applicable',
-  'pour-jug',
-  'start-timer',
-  'stop-timer',
-  'let-go',
-]);
 
 function letGo(page: CardPage, step: Step): FoldView[] {
   const isOwed = page.state.debts.some((debt) => debt.step === step.key && debt.state === 'open');

@@ -11,12 +11,14 @@ export interface ShelfProduct {
   approval: string;
   isReadyMixed: boolean;
   label: ProductLabel | null;
+  /** Volume % of product. */
   minimumPercent: number;
   maximumPercent: number;
 }
 
+/** The coolants that the workshop keeps. */
 @Injectable()
-export class ProductsRepository {
+export class CoolantShelf {
   constructor(private readonly prisma: PrismaService) {}
 
   async onTheShelf(): Promise<ShelfProduct[]> {
