@@ -50,6 +50,7 @@ describe('a customer', () => {
     expect(answer.headers['location']).toBe('/counter/customers/new');
     const page = await desk.get('/counter/customers/new').expect(200);
     expect(page.text).toContain('This is no e-mail address');
+    expect(page.text).toContain('<h2>Nothing was saved yet. Change this:</h2>');
     expect(page.text).toContain('value="Odile Quill"');
     expect(await test.db.customer.count()).toBe(0);
   });

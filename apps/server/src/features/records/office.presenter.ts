@@ -124,6 +124,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
     drum: `${Number(facts.drumL).toFixed(1)} L`,
     chain: { words: chainWords(facts.chain), prove: `${urls.office}?record=proved#record` },
     currency,
-    errors: facts.form.summary,
+    // A form a row: which row is said beside its field.
+    errors: facts.form.summary.map(({ message }) => ({ field: '', message })),
   };
 }
