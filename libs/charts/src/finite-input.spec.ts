@@ -63,7 +63,15 @@ const log = fc.option(
 );
 const amount = fc.record({ amount: finite, text: fc.string() });
 const size = fc.oneof({ weight: 4, arbitrary: fc.double({ min: 1, max: 500, noNaN: true }) }, { weight: 1, arbitrary: finite });
-const volume = fc.option(fc.record({ volumeL: fc.oneof(positive, fc.double({ min: 0, max: 20, noNaN: true })), isAbout: fc.boolean() }));
+/** Of several figures in one drawing, mostly all can be drawn. */
+const ordinary = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.oneof(
+    // Doubles are drawn by their bits, which makes most of them tiny: hundredths are what a person types.
+    { weight: 9, arbitrary: fc.integer({ min: min * 100, max: max * 100 }).map((hundredths) => hundredths / 100) },
+    { weight: 1, arbitrary: positive },
+  );
+const volumeL = ordinary(0, 20);
+const volume = fc.option(fc.record({ volumeL, isAbout: fc.boolean() }));
 const point = fc.record({ clockMin: finite, tempC: finite });
 
 const ARBITRARIES: Readonly<Record<string, fc.Arbitrary<(given: DrawingOptions) => Drawing>>> = {
@@ -72,7 +80,7 @@ const ARBITRARIES: Readonly<Record<string, fc.Arbitrary<(given: DrawingOptions) 
       (given) =>
         readingRule({ limitC, reading: { tempC, uncertaintyC } }, given),
   ),
-  jugs: fc.tuple(positive, positive, fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 12 })).map(
+  jugs: fc.tuple(ordinary(500, 5_000), ordinary(10, 200), fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 12 })).map(
     ([jugMl, markMl, shares]) =>
       (given) =>
         jugs({ jugMl, markMl, jugs: shares.map((share) => ({ liquid: 'water' as const, amountMl: share * jugMl })) }, given),
@@ -97,7 +105,7 @@ const ARBITRARIES: Readonly<Record<string, fc.Arbitrary<(given: DrawingOptions) 
       (given) =>
         warmUpChart({ before, after, nominalC, bandHalfWidthC }, given),
   ),
-  fillAccount: fc.tuple(fc.option(positive), volume, volume, volume, volume, positive).map(
+  fillAccount: fc.tuple(fc.option(volumeL), volume, volume, volume, volume, volumeL).map(
     ([holdsL, missingOnArrival, drainedKept, firstFill, nextMorning, toleranceL]) =>
       (given) =>
         fillAccount({ ...ACCOUNT, holdsL, missingOnArrival, drainedKept, firstFill, nextMorning, toleranceL }, given),
