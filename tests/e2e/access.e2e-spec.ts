@@ -225,7 +225,7 @@ describe('cookies', () => {
       connection: test.connection,
       clock: test.clock,
       publicDir: path.resolve('dist/public'),
-      sealsByItself: false,
+      worksByItself: false,
       production: true,
       trustProxy: true,
       logger: false,

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { SetAsideRelease } from '../../apps/server/src/features/returns/set-aside-release.service.ts';
 import { makeJob } from '../support/factories.ts';
 import { CardUnderTest, proven } from '../support/job-card.ts';
 import { type Agent, formMarks, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
@@ -141,8 +142,8 @@ describe('the way of three variants', () => {
     expect(await card.hold('variant-settled')).toBe('passed');
     await card.done(...proven().filter(({ step }) => step !== 'variant'));
     expect(await card.hold('proof')).toBe('passed');
-    const shelf = await page(desk, '/returns-shelf');
     expect(await placesOf()).toEqual({ 'NR-5252': 'to-return', 'NR-5488': 'fitted', 'NR-5489': 'to-return' });
+    const shelf = await page(desk, '/returns-shelf');
     expect(shelf).toContain('Pack the 2 for Norrow Parts');
     expect(shelf).toContain('The account closes. 3 units = 1 fitted + 2 to return.');
 
@@ -311,14 +312,34 @@ describe('a unit', () => {
   it('that nobody needs goes back by itself when its last day comes near', async () => {
     await orderAndTakeIn();
     await choose('NR-5488');
+    const rounds = test.app.get(SetAsideRelease);
     test.clock.set('2026-07-03T08:00:00Z');
-    desk = await test.as('desk');
-    await page(desk, '/returns-shelf');
+    await rounds.releaseAll();
     expect(await placesOf()).toEqual({ 'NR-5252': 'set-aside', 'NR-5488': 'set-aside', 'NR-5489': 'set-aside' });
     test.clock.set('2026-07-04T08:00:00Z');
-    desk = await test.as('desk');
-    await page(desk, '/returns-shelf');
+    await rounds.releaseAll();
     expect(await placesOf()).toEqual({ 'NR-5252': 'to-return', 'NR-5488': 'set-aside', 'NR-5489': 'to-return' });
+  });
+
+  it('that comes after the proof goes back with its arrival', async () => {
+    await order();
+    await choose('NR-5488');
+    await takeIn('NR-5488');
+    await new CardUnderTest(jobId, await test.as('tech')).done(...proven());
+    expect((await placesOf())['NR-5252']).toBe('expected');
+    await takeIn('NR-5252');
+    expect((await placesOf())['NR-5252']).toBe('to-return');
+  });
+
+  it('that a person set aside again stays there', async () => {
+    await orderAndTakeIn();
+    await choose('NR-5488');
+    await new CardUnderTest(jobId, await test.as('tech')).done(...proven());
+    expect((await placesOf())['NR-5252']).toBe('to-return');
+    await act(desk, 'NR-5252', { what: 'aside', body: { why: 'Wanted for the next car' } });
+    await page(desk, '/returns-shelf');
+    await test.app.get(SetAsideRelease).releaseAll();
+    expect((await placesOf())['NR-5252']).toBe('set-aside');
   });
 
   it('kept as stock is taken for the next car by one of two, and costs that job', async () => {

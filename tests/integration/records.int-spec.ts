@@ -6,6 +6,7 @@ import { Audit } from '../../apps/server/src/platform/audit.ts';
 import { canonicalJson } from '../../apps/server/src/platform/canonical-json.ts';
 import { PrismaService } from '../../apps/server/src/platform/database.ts';
 import { requestContext, type RequestKey } from '../../apps/server/src/platform/request-context.ts';
+import { Rounds } from '../../apps/server/src/platform/rounds.ts';
 import { UnitOfWork } from '../../apps/server/src/platform/unit-of-work.ts';
 import { type Connection, type Database } from '#libs/db';
 import { emptyTables, serverConnection, testConnection } from '../support/database.ts';
@@ -45,7 +46,7 @@ async function tamper(sql: string): Promise<number> {
 describe('the audit chain', () => {
   let chain: AuditChain;
   beforeEach(() => {
-    chain = new AuditChain(prisma, false);
+    chain = new AuditChain(prisma, new Rounds(false));
   });
 
   const record = (count: number, personal = false): Promise<unknown> =>
@@ -153,7 +154,7 @@ describe('the audit chain', () => {
 
   it('is made once by several sealers at the same moment', async () => {
     await record(40);
-    const second = new AuditChain(other, false);
+    const second = new AuditChain(other, new Rounds(false));
     const counts = await Promise.all([chain.seal(), second.seal(), chain.seal(), second.seal()]);
     expect(counts.reduce((sum, count) => sum + count)).toBe(40);
     expect(await second.verify()).toEqual({ sealed: 40, unsealed: 0, brokenAt: null });

@@ -45,7 +45,7 @@ export async function openTestApp(): Promise<TestApp> {
     connection,
     clock,
     publicDir: path.resolve('dist/public'),
-    sealsByItself: false,
+    worksByItself: false,
     production: true,
     logger: false,
   });

@@ -1,13 +1,10 @@
 import { createHash } from 'node:crypto';
-import { Inject, Injectable, Logger, type OnApplicationBootstrap, type OnApplicationShutdown } from '@nestjs/common';
+import { Injectable, type OnApplicationBootstrap } from '@nestjs/common';
 import type { Tx } from '#libs/db';
 import { canonicalJson } from './canonical-json.ts';
 import { PrismaService } from './database.ts';
-import { faultLine } from './fault-line.ts';
 import { personalHash } from './personal-hash.ts';
-
-/** False in tests, which seal when they mean to. */
-export const SEALS_BY_ITSELF = Symbol('SEALS_BY_ITSELF');
+import { Rounds } from './rounds.ts';
 
 const SEALER_LOCK = 7_420_010;
 const EVERY_MS = 2_000;
@@ -45,26 +42,14 @@ function link(previous: string, entry: Entry): string {
  * Rows that are not yet sealed are counted, not hidden.
  */
 @Injectable()
-export class AuditChain implements OnApplicationBootstrap, OnApplicationShutdown {
-  private readonly logger = new Logger('AuditChain');
-  private timer: NodeJS.Timeout | undefined;
-  private sealing: Promise<unknown> = Promise.resolve();
-
+export class AuditChain implements OnApplicationBootstrap {
   constructor(
     private readonly prisma: PrismaService,
-    @Inject(SEALS_BY_ITSELF) private readonly sealsByItself: boolean,
+    private readonly rounds: Rounds,
   ) {}
 
   onApplicationBootstrap(): void {
-    if (!this.sealsByItself) return;
-    this.timer = setInterval(() => {
-      this.sealing = this.seal().catch((error: unknown) => this.logger.warn(`Sealing put off: ${faultLine(error)}`));
-    }, EVERY_MS).unref();
-  }
-
-  async onApplicationShutdown(): Promise<void> {
-    clearInterval(this.timer);
-    await this.sealing;
+    this.rounds.every(EVERY_MS, 'Sealing', () => this.seal());
   }
 
   /** @returns how many rows it sealed. */

@@ -1,9 +1,8 @@
-import { Inject, Injectable, Logger, type OnApplicationBootstrap, type OnApplicationShutdown } from '@nestjs/common';
+import { Injectable, type OnApplicationBootstrap } from '@nestjs/common';
 import { KeptForms } from './access/kept-forms.ts';
-import { SEALS_BY_ITSELF } from './audit-chain.ts';
 import { Clock } from './clock.ts';
 import { PrismaService } from './database.ts';
-import { faultLine } from './fault-line.ts';
+import { Rounds } from './rounds.ts';
 
 const EVERY_MS = 3_600_000;
 /** Longer than any form or tablet waits to send again. */
@@ -11,30 +10,16 @@ const KEEP_KEYS_MS = 7 * 24 * 3_600_000;
 
 /** Forgets what served its time: keys of requests that nobody repeats any more, forms that nobody fetched. */
 @Injectable()
-export class Forgetting implements OnApplicationBootstrap, OnApplicationShutdown {
-  private readonly logger = new Logger('Forgetting');
-  private timer: NodeJS.Timeout | undefined;
-  private running: Promise<unknown> = Promise.resolve();
-
+export class Forgetting implements OnApplicationBootstrap {
   constructor(
     private readonly prisma: PrismaService,
     private readonly keptForms: KeptForms,
     private readonly clock: Clock,
-    @Inject(SEALS_BY_ITSELF) private readonly runsByItself: boolean,
+    private readonly rounds: Rounds,
   ) {}
 
   onApplicationBootstrap(): void {
-    if (!this.runsByItself) return;
-    const tick = (): void => {
-      this.running = this.forget().catch((error: unknown) => this.logger.warn(`Put off: ${faultLine(error)}`));
-    };
-    this.timer = setInterval(tick, EVERY_MS).unref();
-    tick();
-  }
-
-  async onApplicationShutdown(): Promise<void> {
-    clearInterval(this.timer);
-    await this.running;
+    this.rounds.every(EVERY_MS, 'Forgetting', () => this.forget());
   }
 
   async forget(): Promise<void> {

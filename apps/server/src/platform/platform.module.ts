@@ -2,13 +2,14 @@ import { type DynamicModule, Global, Module } from '@nestjs/common';
 import type { Connection } from '#libs/db';
 import { KeptForms } from './access/kept-forms.ts';
 import { Sessions } from './access/sessions.ts';
-import { AuditChain, SEALS_BY_ITSELF } from './audit-chain.ts';
+import { AuditChain } from './audit-chain.ts';
 import { Audit } from './audit.ts';
 import { Clock } from './clock.ts';
 import { CONNECTION, PrismaService } from './database.ts';
 import { Forgetting } from './forgetting.ts';
 import { HealthController } from './health.controller.ts';
 import { Flashes } from './pages/flash.ts';
+import { Rounds, WORKS_BY_ITSELF } from './rounds.ts';
 import { UnitOfWork } from './unit-of-work.ts';
 import { WorkshopFacts } from './workshop-facts.ts';
 
@@ -16,22 +17,22 @@ export interface PlatformOptions {
   connection: Connection;
   /** Given by tests that stop the time. */
   clock?: Clock;
-  sealsByItself?: boolean;
+  worksByItself?: boolean;
 }
 
-const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, Forgetting, WorkshopFacts];
+const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, Forgetting, Rounds, WorkshopFacts];
 
 @Global()
 @Module({})
 export class PlatformModule {
-  static with({ connection, clock, sealsByItself = true }: PlatformOptions): DynamicModule {
+  static with({ connection, clock, worksByItself = true }: PlatformOptions): DynamicModule {
     return {
       module: PlatformModule,
       controllers: [HealthController],
       providers: [
         ...SHARED,
         { provide: CONNECTION, useValue: connection },
-        { provide: SEALS_BY_ITSELF, useValue: sealsByItself },
+        { provide: WORKS_BY_ITSELF, useValue: worksByItself },
         { provide: Clock, useValue: clock ?? new Clock() },
       ],
       exports: [...SHARED, Clock],

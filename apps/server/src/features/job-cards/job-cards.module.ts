@@ -5,6 +5,7 @@ import { CardApiController } from './card-api.controller.ts';
 import { CardFiguresRepository } from './card-figures.repository.ts';
 import { CardFiguresService } from './card-figures.service.ts';
 import { CardIntake } from './card-intake.service.ts';
+import { CardFollowers } from './card-followers.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { CardController } from './card.controller.ts';
 import { CardPages } from './card-page.service.ts';
@@ -21,6 +22,7 @@ import { Templates } from './templates.service.ts';
   providers: [
     JobCards,
     JobCardsRepository,
+    CardFollowers,
     CardLedgers,
     JobStages,
     JobAccount,
@@ -32,6 +34,6 @@ import { Templates } from './templates.service.ts';
     CardFiguresService,
     CardFiguresRepository,
   ],
-  exports: [JobCards, JobStages, JobAccount, CardFiguresService],
+  exports: [JobCards, CardFollowers, JobStages, JobAccount, CardFiguresService],
 })
 export class JobCardsModule {}

@@ -5,6 +5,7 @@ import { Clock } from '../../platform/clock.ts';
 import { PrismaService } from '../../platform/database.ts';
 import { retryConflicts } from '../../platform/retry-conflicts.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
+import { CardFollowers } from './card-followers.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { JobAccount } from './job-account.service.ts';
 import { noCard } from './job-cards.errors.ts';
@@ -35,6 +36,7 @@ export class JobCards {
     private readonly ledgers: CardLedgers,
     private readonly stages: JobStages,
     private readonly account: JobAccount,
+    private readonly followers: CardFollowers,
     private readonly workshop: WorkshopFacts,
     private readonly clock: Clock,
   ) {}
@@ -75,6 +77,7 @@ export class JobCards {
     }
     await this.ledgers.keepWaits(tx, jobId, card, receivedAt);
     await this.ledgers.keepDebts(tx, jobId, card, { at: receivedAt, byId: actions.at(-1)?.by ?? null });
+    await this.followers.tell(tx, jobId, card);
     await this.account.square(tx, jobId);
     return acknowledged;
   }

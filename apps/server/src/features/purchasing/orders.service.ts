@@ -5,6 +5,7 @@ import { Clock } from '../../platform/clock.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { dayColumn } from '../../web/dates.ts';
+import { SetAsideRelease } from '../returns/set-aside-release.service.ts';
 import { Units } from '../returns/units.service.ts';
 import type { OddArrivalDto, OrderDto } from './dto/order.dto.ts';
 import { type Order, type OrderJob, OrdersRepository } from './orders.repository.ts';
@@ -26,6 +27,7 @@ export class Orders {
     private readonly orders: OrdersRepository,
     private readonly variants: Variants,
     private readonly units: Units,
+    private readonly release: SetAsideRelease,
     private readonly wait: PartWait,
     private readonly unitOfWork: UnitOfWork,
     private readonly audit: Audit,
@@ -115,7 +117,10 @@ export class Orders {
       const unit = await this.units.hold(tx, unitId);
       if (unit.place !== 'expected') throw notExpected(unit);
       await this.units.arrive(tx, unitId);
-      if (unit.job) await this.wait.endIfAllCame(tx, unit.job.id);
+      if (unit.job) {
+        await this.wait.endIfAllCame(tx, unit.job.id);
+        await this.release.release(tx, unit.job.id);
+      }
       return null;
     });
   }
@@ -139,6 +144,7 @@ export class Orders {
     return this.unitOfWork.run(async (tx) => {
       const id = await this.units.make(tx, { variantId, orderLineId: null, arrivalReason: reason, jobId });
       await this.units.arrive(tx, id);
+      if (jobId !== null) await this.release.release(tx, jobId);
       return id;
     });
   }

@@ -33,7 +33,7 @@ function unit(variantId: string, change: Partial<Unit> = {}, terms: Partial<Unit
   };
 }
 
-const FACTS = { variantId: 'A', isFitted: false, isProofPassed: false, today: '2026-06-09', leadDays: 5 };
+const FACTS = { variantId: 'A', isFitted: false, isProofPassed: false, keptIds: new Set<string>(), today: '2026-06-09', leadDays: 5 };
 const decide = (units: Unit[], facts: Partial<typeof FACTS> = {}): string[] =>
   releaseDecision(units, { ...FACTS, ...facts }).map(({ unit: { id }, to }) => `${id} ${to}`);
 
@@ -44,6 +44,10 @@ describe('releaseDecision', () => {
 
   it('sends the others back after the proof, the chosen one never', () => {
     expect(decide([unit('A'), unit('B'), unit('C')], { isProofPassed: true })).toEqual(['B to-return', 'C to-return']);
+  });
+
+  it('leaves alone what a person took off the way back', () => {
+    expect(decide([unit('A'), unit('B'), unit('C')], { isProofPassed: true, keptIds: new Set(['B']) })).toEqual(['C to-return']);
   });
 
   it('fits the chosen one once the card says so, and sends a second one of it back', () => {

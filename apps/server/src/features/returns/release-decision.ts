@@ -9,6 +9,8 @@ export interface ReleaseFacts {
   isFitted: boolean;
   /** The card's proof has passed. */
   isProofPassed: boolean;
+  /** Pieces that a person took off the way back: they stay. */
+  keptIds: ReadonlySet<string>;
   today: Day;
   leadDays: number;
 }
@@ -29,13 +31,13 @@ const WHY: Readonly<Record<string, string>> = {
  * What becomes of a job's pieces by itself once its variant is chosen: the chosen one is fitted when the card says so, the others
  * go back when the proof has passed or their last day comes near. What can't go back stays where it is, for a person.
  */
-export function releaseDecision(units: readonly Unit[], { variantId, isFitted, ...context }: ReleaseFacts): Decision[] {
+export function releaseDecision(units: readonly Unit[], { variantId, isFitted, keptIds, ...context }: ReleaseFacts): Decision[] {
   const aside = units.filter(({ place }) => place === 'set-aside');
   const isInTheCar = units.some(({ place, variant }) => place === 'fitted' && variant.id === variantId);
   const chosen = isInTheCar ? undefined : aside.find(({ variant }) => variant.id === variantId);
   const decisions: Decision[] = chosen && isFitted ? [{ unit: chosen, to: 'fitted', why: 'Fitted, says the card' }] : [];
   for (const unit of aside) {
-    if (unit === chosen) continue;
+    if (unit === chosen || keptIds.has(unit.id)) continue;
     const { due, why } = dueToReturn(toCandidate(unit), context);
     if (due && backAgainst(unit, context.today) === null) decisions.push({ unit, to: 'to-return', why: WHY[why] ?? why });
   }

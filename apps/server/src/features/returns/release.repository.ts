@@ -18,4 +18,13 @@ export class ReleaseRepository {
   async chosenVariant(tx: Tx, jobId: string): Promise<string | undefined> {
     return (await tx.fitmentChoice.findUnique({ where: { jobId }, select: { variantId: true } }))?.variantId;
   }
+
+  /** Pieces of the job that a person took off the way back. */
+  async keptIds(tx: Tx, jobId: string): Promise<Set<string>> {
+    const rows = await tx.unitMove.findMany({
+      where: { unit: { jobId }, from: 'to-return', to: 'set-aside', byId: { not: null } },
+      select: { unitId: true },
+    });
+    return new Set(rows.map(({ unitId }) => unitId));
+  }
 }

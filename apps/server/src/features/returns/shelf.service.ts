@@ -6,7 +6,6 @@ import { dayBounds, isoDay } from '../../web/dates.ts';
 import type { UnitCounts } from './account-closes.ts';
 import { backAgainst, dayOf, toCandidate } from './return-candidate.ts';
 import { noSupplier } from './returns.errors.ts';
-import { SetAsideRelease } from './set-aside-release.service.ts';
 import { type MonthMoney, ShelfRepository, type SupplierContact } from './shelf.repository.ts';
 import { type Unit, UnitsRepository } from './units.repository.ts';
 
@@ -44,13 +43,11 @@ export class ShelfService {
   constructor(
     private readonly units: UnitsRepository,
     private readonly rows: ShelfRepository,
-    private readonly release: SetAsideRelease,
     private readonly workshop: WorkshopFacts,
     private readonly clock: Clock,
   ) {}
 
   async open(): Promise<Shelf> {
-    await this.release.releaseAll();
     const { timeZone, currency, returnLeadDays: leadDays } = await this.workshop.get();
     const now = this.clock.now();
     const today = isoDay(now, timeZone);
