@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
 import { SetAsideRelease } from '../../apps/server/src/features/returns/set-aside-release.service.ts';
+import { page, post } from '../support/as-a-browser.ts';
 import { makeJob } from '../support/factories.ts';
 import { CardUnderTest, proven } from '../support/job-card.ts';
 import { type Agent, formMarks, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
@@ -25,31 +26,6 @@ beforeEach(async () => {
   owner = await test.as('owner');
 });
 afterAll(() => test.close());
-
-/** As a browser would: the page first, then its form. @returns where it leads. */
-async function post(
-  agent: Agent,
-  address: string,
-  { on, form, body = {} }: { on: string; form: string; body?: Record<string, string | string[]> },
-): Promise<string> {
-  const { text } = await agent.get(on).expect(200);
-  const answer = await agent
-    .post(address)
-    .type('form')
-    .send({ ...formMarks(text), _page: on, _form: form, ...body });
-  expect(answer.status).toBe(303);
-  return String(answer.headers['location']);
-}
-
-/** The page, with the marks that keep markup safe as they are read. */
-async function page(agent: Agent, address: string): Promise<string> {
-  const { text } = await agent.get(address).expect(200);
-  return text
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&#x3D;', '=')
-    .replaceAll(/<[^>]*>/g, ' ')
-    .replaceAll(/\s+/g, ' ');
-}
 
 const unitOf = async (partNumber: string) => test.db.partUnit.findFirstOrThrow({ where: { variant: { partNumber } } });
 const placesOf = async (): Promise<Record<string, string>> => {
