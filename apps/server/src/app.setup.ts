@@ -3,6 +3,7 @@ import path from 'node:path';
 import fastifyCompress from '@fastify/compress';
 import fastifyCookie from '@fastify/cookie';
 import fastifyHelmet from '@fastify/helmet';
+import fastifyMultipart from '@fastify/multipart';
 import fastifyStatic from '@fastify/static';
 import fastifyView from '@fastify/view';
 import { NestFactory } from '@nestjs/core';
@@ -14,6 +15,7 @@ import { registerAccessHooks } from './platform/access/access.hooks.ts';
 import { Sessions } from './platform/access/sessions.ts';
 import { Flashes } from './platform/pages/flash.ts';
 import type { PlatformOptions } from './platform/platform.module.ts';
+import { registerUploads } from './platform/uploads/uploads.hooks.ts';
 import { createValidationPipe } from './platform/validation.ts';
 import { createHandlebars } from './web/handlebars.ts';
 import { VIEW_NAMES } from './web/page.ts';
@@ -47,7 +49,10 @@ export async function createApp(options: AppOptions): Promise<NestFastifyApplica
   await registerSecurity(app);
   await registerViews(app, options);
   await registerFiles(app, options.publicDir);
+  // A file over its limit is told of by us, beside its field.
+  await app.register(fastifyMultipart, { throwFileSizeLimit: false });
   const fastify = app.getHttpAdapter().getInstance();
+  registerUploads(fastify, app.get(Sessions));
   registerAccessHooks(fastify, app.get(Sessions));
   registerShellHooks(fastify, { flashes: app.get(Flashes), isDemo: options.isDemo ?? false });
   app.useGlobalPipes(createValidationPipe());

@@ -7,6 +7,7 @@ export type ErrorKind =
   | 'conflict' // true, but something else is there already
   | 'stale' // somebody changed it in between
   | 'impossible' // well-formed, and can't be: with the figures that would make it possible
+  | 'too-large'
   | 'too-often'
   | 'unavailable';
 

@@ -9,7 +9,7 @@ import { sendPage } from '../web/page.ts';
 import { type Problem, toProblem } from './problem.ts';
 
 /** Refusals that a person can mend on the form: shown there, with what was typed. */
-const ON_THE_FORM = new Set([400, 409, 422]);
+const ON_THE_FORM = new Set([400, 409, 413, 422]);
 
 @Catch()
 export class ProblemFilter implements ExceptionFilter {

@@ -29,6 +29,8 @@ function statusOf(kind: ErrorKind): number {
     case 'conflict':
     case 'stale':
       return 409;
+    case 'too-large':
+      return 413;
     case 'impossible':
       return 422;
     case 'too-often':

@@ -6,6 +6,8 @@ import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
 import { withoutSecrets } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
+import { requestFiles } from '../uploads/request-files.ts';
+import { fileLimitsOf } from '../uploads/takes-files.decorator.ts';
 import { refuseDeepBody } from './deep-body.ts';
 import { ACCESS, type Access, WITHOUT_HEADER, WITHOUT_KEY } from './access.decorator.ts';
 import { checkOrigin, isApi } from './check-origin.ts';
@@ -36,6 +38,8 @@ export class AccessGuard implements CanActivate {
     if (isApi(request)) refuseOtherContent(request);
     refuseDeepBody(request.body);
     checkOrigin(request, state, { needsHeader: this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_HEADER, targets) !== true });
+    const { problem } = requestFiles(request);
+    if (problem) throw problem;
     if (state.form?.isKept === true) await this.keptForms.drop(request, reply);
     if (this.reflector.getAllAndOverride<boolean | undefined>(WITHOUT_KEY, targets) !== true) this.takeKey(request, state);
     return true;
@@ -65,11 +69,16 @@ export class AccessGuard implements CanActivate {
       scope: state.session?.staff.staffId ?? 'door',
       key,
       route,
-      bodyHash: createHash('sha256')
-        .update(canonicalJson(withoutSecrets(request.body)))
-        .digest('hex'),
+      bodyHash: bodyHash(request),
     };
   }
+}
+
+/** Tells a repeat from another change under the same key: by all that was sent, files included. */
+function bodyHash(request: FastifyRequest): string {
+  const hash = createHash('sha256').update(canonicalJson(withoutSecrets(request.body)));
+  for (const { field, bytes } of requestFiles(request).files) hash.update(field).update(bytes);
+  return hash.digest('hex');
 }
 
 function askWhom(roles: Exclude<Access, 'anyone'>): string {
@@ -81,6 +90,6 @@ function askWhom(roles: Exclude<Access, 'anyone'>): string {
 function refuseOtherContent(request: FastifyRequest): void {
   const [type = ''] = (request.headers['content-type'] ?? '').split(';');
   const kind = type.trim().toLowerCase();
-  if (kind === '' || kind === 'application/json') return;
+  if (kind === '' || kind === 'application/json' || (kind === 'multipart/form-data' && fileLimitsOf(request))) return;
   throw new UnsupportedMediaTypeException('Send JSON, with the header Content-Type: application/json.');
 }
