@@ -19,6 +19,7 @@ const KEPT = [
   'job_template',
   'payment',
   'stage_step',
+  'supplier_line',
   'unit_money',
   'unit_move',
   'unit_step',
@@ -32,7 +33,7 @@ beforeAll(async () => {
   ({ db, connection } = await openTestDatabase());
   await emptyTables(db);
   await seedDemo(db, { now: NOW, say: () => undefined });
-  // What the demo has none of: a printed file and a sealed audit row.
+  // What the demo has none of: a printed file, a sealed audit row and a supplier's paper.
   const { id } = await db.invoice.findFirstOrThrow({ select: { id: true } });
   await db.invoiceFile.create({
     data: { invoiceId: id, kind: 'pdf', mediaType: 'application/pdf', bytes: Uint8Array.of(37), sha256: 'not looked at', madeAt: NOW },
@@ -45,6 +46,20 @@ beforeAll(async () => {
       subjectId: '1',
       personal: { create: { salt: 'salt', values: { name: 'Odile' } } },
       seal: { create: { seq: 1, hash: 'not looked at' } },
+    },
+  });
+  const { id: supplierId } = await db.supplier.findFirstOrThrow();
+  const { id: enteredById } = await db.staff.findFirstOrThrow();
+  await db.supplierDocument.create({
+    data: {
+      supplierId,
+      kind: 'statement',
+      number: 'May',
+      datedOn: NOW,
+      total: '12.00',
+      enteredById,
+      enteredAt: NOW,
+      lines: { create: { position: 1, amount: '12.00' } },
     },
   });
   // The demo takes seconds to lay out, and a busy machine's patience.
