@@ -16,6 +16,7 @@ import {
   impliedSystem,
   jugPlan,
   learnTimeConstant,
+  pouredStrength,
   protection,
   recipe,
   recipeAfterFlush,
@@ -232,6 +233,18 @@ describe('any finite input gives finite figures or a refusal in words', () => {
       measured: anyStrength,
     }),
     impliedSystem,
+  );
+  holds(
+    'strength of what was poured',
+    fc.record({
+      glycol: anyGlycol,
+      residualL: litres,
+      residual: anyStrength,
+      additive: anyAdditive,
+      additiveL: litres,
+      waterL: litres,
+    }),
+    pouredStrength,
   );
   const standing = fc.record({ startC: anyNumber, airC: anyNumber, timeConstantMin: optional(around(1, 400)) });
   holds('cool-down temperature', fc.tuple(standing, anyNumber), ([input, elapsedMin]) => coolDownTemperature(input, elapsedMin));

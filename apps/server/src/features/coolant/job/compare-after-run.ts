@@ -1,12 +1,11 @@
 import type { CardState } from '#libs/checklist';
-import { compareStrength, impliedSystem, type ImpliedSystem, type StrengthComparison } from '#libs/coolant';
+import { compareStrength, impliedSystem, type ImpliedSystem, pouredStrength, type StrengthComparison } from '#libs/coolant';
 import type { ReadForm } from '../form/bench-field.ts';
 import { glycolOf } from '../form/glycol-field.ts';
 import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import { additiveOf } from '../refill/additive-of.ts';
 import { residualOf } from '../refill/residual-of.ts';
 import { isOpenedAgain } from './known-figures.ts';
-import { pouredStrength } from './poured-strength.ts';
 
 export type AfterRun =
   | { readonly kind: 'not-read' }

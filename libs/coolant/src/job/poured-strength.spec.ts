@@ -1,11 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
-import { recipe } from '#libs/coolant';
+import { recipe } from '../recipe/recipe.ts';
 import { pouredStrength } from './poured-strength.ts';
 
 describe('pouredStrength', () => {
   // The recipe solves for the amounts, this mixes them: both must meet at the target.
-  it('gives the target when exactly the recipe is poured', () => {
+  it('gives the target and fills the system when exactly the recipe is poured', () => {
     const share = fc.integer({ min: 5, max: 45 });
     fc.assert(
       fc.property(fc.constantFrom('ethylene' as const, 'propylene' as const), share, share, (glycol, before, target) => {
@@ -23,19 +23,26 @@ describe('pouredStrength', () => {
         const { additiveL, waterL } = found;
         const mixed = pouredStrength({ glycol, residualL: 2, residual: { massPercent: before }, additive, additiveL, waterL });
         expect(mixed.ok && mixed.massPercent).toBeCloseTo(target, 6);
+        expect(mixed.ok && mixed.volumeL).toBeCloseTo(7, 6);
       }),
     );
   });
 
-  it('passes on why a strength can’t be told', () => {
-    const found = pouredStrength({
-      glycol: 'ethylene',
-      residualL: 3,
-      residual: { freezingPointC: -80 },
-      additive: { massPercent: 93 },
-      additiveL: 1,
-      waterL: 1,
-    });
-    expect(found).toMatchObject({ ok: false, problem: { code: 'beyond-table' } });
+  const input = {
+    glycol: 'ethylene' as const,
+    residualL: 3,
+    residual: { volumePercent: 30 },
+    additive: { massPercent: 93 },
+    additiveL: 1,
+    waterL: 1,
+  };
+
+  it.each([
+    [{ residual: { freezingPointC: -80 } }, 'beyond-table', undefined],
+    [{ additiveL: -1 }, 'meaningless-value', 'additiveL'],
+    [{ waterL: Number.NaN }, 'not-a-number', 'waterL'],
+    [{ residualL: 0, additiveL: 0, waterL: 0 }, 'meaningless-value', 'additiveL'],
+  ])('says why %j can’t be told', (change, code, field) => {
+    expect(pouredStrength({ ...input, ...change })).toMatchObject({ ok: false, problem: { code, ...(field && { field }) } });
   });
 });
