@@ -41,6 +41,14 @@ describe('fillAccount', () => {
     expect(words(fillAccount({ ...ACCOUNT, nextMorning: { volumeL: 0.62 } }, OPTIONS).svg)).toContain('530 mL over');
   });
 
+  it('takes the shrink on mixing off the first fill, and says so', () => {
+    const { svg, table } = fillAccount({ ...ACCOUNT, shrinkL: 0.06 }, OPTIONS);
+    expect(words(svg)).toEqual(expect.arrayContaining(['110 mL short', 'first fill, 60 mL shrink on mixing']));
+    expect(table.rows).toContainEqual(['shrink on mixing', '−60 mL']);
+    const first = (shrinkL: number): number => partBoxes(fillAccount({ ...ACCOUNT, shrinkL }, OPTIONS).svg, 'layer')[5]?.height ?? 0;
+    expect(first(0.06) / first(0)).toBeCloseTo(4.64 / 4.7, 2);
+  });
+
   it('says what is not read yet', () => {
     const { svg, table } = fillAccount({ ...ACCOUNT, afterRunHot: null, nextMorning: null }, OPTIONS);
     expect(words(svg)).toEqual(expect.arrayContaining(['not yet', 'Next morning: not read yet']));

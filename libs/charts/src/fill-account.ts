@@ -21,6 +21,8 @@ import { formatVolume } from './text/format-volume.ts';
 /** Shown broken while the system's volume is not known. */
 const EXAMPLE_HOLDS_L = 6;
 const STACKED_BELOW_PX = 620;
+/** Less would be written as nothing. */
+const SHOWN_L = 0.005;
 
 const amountText = (amount: FillAmount): string => `${amount.isAbout === true ? 'about ' : ''}${formatVolume(amount.volumeL)}`;
 
@@ -52,13 +54,13 @@ const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums):
   return [...known.layers, stays];
 };
 
-const differenceLayer = (data: FillAccountData, { staysL, inL, differenceL }: FillSums, holdsL: number): Layer | null => {
+const differenceLayer = (data: FillAccountData, { staysL, inL, shrinkL, differenceL }: FillSums, holdsL: number): Layer | null => {
   if (data.firstFill === null) return null;
   const word =
     Math.abs(differenceL) < 0.0005 ? 'on the mark' : `${formatVolume(Math.abs(differenceL))} ${differenceL < 0 ? 'short' : 'over'}`;
   const verdict = data.verdict === undefined ? '' : `, ${VERDICT_WORDS[data.verdict]}`;
   return {
-    fromL: staysL + inL,
+    fromL: staysL + inL - shrinkL,
     toL: holdsL,
     figure: word,
     note: `tolerance ± ${formatVolume(data.toleranceL)}${verdict}`,
@@ -80,12 +82,13 @@ const inLayers = (data: FillAccountData, holdsL: number, sums: FillSums): Layer[
   const filled = IN_STAGES.reduce<{ layers: Layer[]; atL: number }>(
     ({ layers, atL }, stage) => {
       const amount = data[stage];
-      const toL = atL + (amount?.volumeL ?? 0);
+      const shrinkL = stage === 'firstFill' ? sums.shrinkL : 0;
+      const toL = atL + (amount?.volumeL ?? 0) - shrinkL;
       const layer: Layer = {
         fromL: atL,
         toL,
         figure: amount === null ? 'not yet' : amountText(amount),
-        note: STAGE_WORDS[stage],
+        note: shrinkL < SHOWN_L ? STAGE_WORDS[stage] : `${STAGE_WORDS[stage]}, ${formatVolume(shrinkL)} shrink on mixing`,
         hatch: amount === null ? null : 'concentrate',
         isBroken: amount === null || amount.isAbout === true,
       };
@@ -117,6 +120,7 @@ const tableOf = (data: FillAccountData, sums: FillSums | null): DataTable => {
       ? []
       : [
           ['stays in the block', formatVolume(sums.staysL)],
+          ...(sums.shrinkL < SHOWN_L ? [] : [['shrink on mixing', `−${formatVolume(sums.shrinkL)}`]]),
           ['filled less what was out', formatVolume(sums.differenceL)],
         ];
   return {

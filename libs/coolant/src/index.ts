@@ -45,6 +45,7 @@ export {
   type ShortfallVerdict,
 } from './job/fill-account.types.ts';
 export { DEFAULT_FILL_TOLERANCES, fillAccount } from './job/fill-account.ts';
+export { pouredByStage, type PouredEntry } from './job/poured-by-stage.ts';
 export { pouredStrength, type PouredStrength, type PouredStrengthInput } from './job/poured-strength.ts';
 export { compareStrength, type CompareStrengthInput, type StrengthComparison } from './job/compare-strength.ts';
 export { impliedSystem, type ImpliedSystem, type ImpliedSystemInput } from './job/implied-system.ts';

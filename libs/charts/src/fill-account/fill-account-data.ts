@@ -20,6 +20,8 @@ export interface FillAccountData {
   readonly afterShortRun: FillAmount | null;
   readonly afterRunHot: FillAmount | null;
   readonly nextMorning: FillAmount | null;
+  /** What product and water shrink by on mixing: of the first fill, so much fills nothing. */
+  readonly shrinkL?: number;
   /** How far the filled volume may lie from the mark. */
   readonly toleranceL: number;
   /** The most a tight system takes next morning. */
@@ -47,7 +49,9 @@ export const STAGE_WORDS: Readonly<Record<FillStage, string>> = {
 export interface FillSums {
   readonly outL: number;
   readonly staysL: number;
+  /** As poured; the shrink is not taken off. */
   readonly inL: number;
+  readonly shrinkL: number;
   /** Above zero: over the mark; below: short of it. */
   readonly differenceL: number;
 }
@@ -57,7 +61,8 @@ export function fillSums(data: FillAccountData, holdsL: number): FillSums {
   const sum = (stages: readonly FillStage[]): number => stages.reduce((total, stage) => total + (data[stage]?.volumeL ?? 0), 0);
   const outL = sum(OUT_STAGES);
   const inL = sum(IN_STAGES);
-  return { outL, inL, staysL: Math.max(0, holdsL - outL), differenceL: inL - outL };
+  const shrinkL = Math.min(data.shrinkL ?? 0, data.firstFill?.volumeL ?? 0);
+  return { outL, inL, shrinkL, staysL: Math.max(0, holdsL - outL), differenceL: inL - shrinkL - outL };
 }
 
 /** No car holds more; a volume beyond is a slip of the unit. */
@@ -72,6 +77,7 @@ export function checkFillAccount(data: FillAccountData): void {
   const volumes: readonly (readonly [string, number])[] = [
     ['toleranceL', data.toleranceL],
     ['morningLimitL', data.morningLimitL],
+    ['shrinkL', data.shrinkL ?? 0],
     ...[...OUT_STAGES, ...IN_STAGES].map((stage) => [`${stage}.volumeL`, data[stage]?.volumeL ?? 0] as const),
   ];
   for (const [field, volumeL] of volumes) {

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { CardState } from '#libs/checklist';
-import { type FillAccount, fillAccount } from '#libs/coolant';
+import { type FillAccount, fillAccount, pouredByStage } from '#libs/coolant';
 import { Clock } from '../../platform/clock.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { type Workshop, WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { CoolantShelf, type ShelfProduct } from '../coolant-shelf/coolant-shelf.service.ts';
 import { CardFiguresRepository, type ChosenVariant, type EarlierTorque, type StatedFact } from './card-figures.repository.ts';
-import { type FillSoFar, fillSoFar, pouredAt } from './card-figures/fill-so-far.ts';
+import { type FillSoFar, fillSoFar } from './card-figures/fill-so-far.ts';
 import { type RefillRecipe, refillRecipe } from './card-figures/refill-recipe.ts';
 import { residualStrength, type ResidualStrength } from './card-figures/residual-strength.ts';
 import { traySizeL } from './card-figures/tray-size.ts';
@@ -140,10 +140,7 @@ function accountOf(
     systemVolumeL: fill.isOpenedAgain ? undefined : (capacityL ?? undefined),
     missingOnArrival: { volumeL: Math.max(0, fill.missingL ?? 0), isAbout: fill.isTankEmpty },
     drained: { volumeL: fill.drainedL, isAbout: fill.isDrainedAbout, keptL: state.facts.numbers['keptL']?.value },
-    firstFill: pouredAt(fills, 'first-fill'),
-    afterShortRun: pouredAt(fills, 'after-short-run'),
-    afterRunHot: pouredAt(fills, 'after-run-hot'),
-    nextMorning: pouredAt(fills, 'next-morning'),
+    ...pouredByStage(fills),
     shrinkL: recipe.kind === 'ready' ? recipe.recipe.shrinkL : 0,
     tolerances: { shortfallL: workshop.fillToleranceMl / 1000, morningL: workshop.topUpToleranceMl / 1000 },
   });

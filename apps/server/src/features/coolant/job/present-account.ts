@@ -1,6 +1,6 @@
 import { fillAccount as drawAccount, type FillAccountData, type FillAmount, type Verdict } from '#libs/charts';
 import type { CardState } from '#libs/checklist';
-import type { FillAccount, MorningVerdict, Outcome, ShortfallVerdict } from '#libs/coolant';
+import { type FillAccount, type MorningVerdict, type Outcome, type Poured, pouredByStage, type ShortfallVerdict } from '#libs/coolant';
 import type { BenchContext } from '../bench-context.ts';
 import { drawn, type DrawnView } from '../drawn.ts';
 import type { ReadForm } from '../form/bench-field.ts';
@@ -8,7 +8,6 @@ import { resultFigure, type ResultFigure } from '../result-figure.ts';
 import { inUnits } from '../units/in-units.ts';
 import { saidFigure } from '../units/measure.ts';
 import { type WarningView, warningViews } from '../warning-views.ts';
-import { pouredAt } from './account-of-card.ts';
 
 export interface AccountView {
   readonly lead: string;
@@ -33,14 +32,12 @@ const MORNING: Readonly<Record<MorningVerdict, Verdict | undefined>> = {
 
 const WIDTHS = { wide: 880, narrow: 318 };
 
-function dataOf(state: CardState, form: ReadForm, account: FillAccount): FillAccountData {
+function dataOf({ state, form, shrinkL }: { state: CardState; form: ReadForm; shrinkL: number }, account: FillAccount): FillAccountData {
   const { numbers, fills, levels } = state.facts;
   const drained = numbers['drainedL'];
   const amount = (volumeL: number | undefined, isAbout = false): FillAmount | null => (volumeL === undefined ? null : { volumeL, isAbout });
-  const at = (stage: Parameters<typeof pouredAt>[1]): FillAmount | null => {
-    const poured = pouredAt(fills, stage);
-    return poured ? { volumeL: poured.volumeL, isAbout: poured.isAbout === true } : null;
-  };
+  const poured = pouredByStage(fills);
+  const sum = (stage: Poured | undefined): FillAmount | null => amount(stage?.volumeL, stage?.isAbout);
   const morning = MORNING[account.morning];
   const { verdict } = SHORTFALL[account.shortfall];
   const missingL = numbers['missingOnArrivalL']?.value;
@@ -50,10 +47,11 @@ function dataOf(state: CardState, form: ReadForm, account: FillAccount): FillAcc
     missingOnArrival: amount(missingL === undefined ? undefined : Math.max(0, missingL), levels['missingOnArrivalL'] === null),
     drainedKept: account.keptL > 0 ? amount(account.keptL, drained?.about) : null,
     drainedWaste: amount(account.wasteL, drained?.about),
-    firstFill: at('first-fill'),
-    afterShortRun: at('after-short-run'),
-    afterRunHot: at('after-run-hot'),
-    nextMorning: at('next-morning'),
+    firstFill: sum(poured.firstFill),
+    afterShortRun: sum(poured.afterShortRun),
+    afterRunHot: sum(poured.afterRunHot),
+    nextMorning: sum(poured.nextMorning),
+    shrinkL,
     toleranceL: account.shortfallToleranceL,
     morningLimitL: account.morningToleranceL,
     ...(verdict ? { verdict } : {}),
@@ -64,13 +62,13 @@ function dataOf(state: CardState, form: ReadForm, account: FillAccount): FillAcc
 /** What came out, what went in, and what the difference means, with the tolerances that it was judged by. */
 export function presentAccount(
   found: Outcome<FillAccount> | undefined,
-  { state, form, context }: { state: CardState; form: ReadForm; context: BenchContext },
+  { context, ...card }: { state: CardState; form: ReadForm; shrinkL: number; context: BenchContext },
 ): AccountView | { readonly lead: string; readonly refusal?: string } {
   const { units } = context;
   if (!found) return { lead: 'Nothing has been drained on this card yet.' };
   if (!found.ok) return { lead: 'The card’s volumes contradict each other.', refusal: inUnits(found.problem.message, units) };
   const volume = (value: number, word: string, said: string): ResultFigure => resultFigure(value, 'volume', { units, word, said });
-  const data = dataOf(state, form, found);
+  const data = dataOf(card, found);
   return {
     lead: SHORTFALL[found.shortfall].words,
     drawing: drawn('account', WIDTHS, (options) => drawAccount(data, options)),

@@ -55,7 +55,7 @@ export function presentJobBench(
       facts: urls.jobCoolantFacts(id),
       here: `${address.path}${query}`,
       memory: presentMemory(job.facts, { jobId: id, context, address, forms }),
-      account: presentAccount(account, { state: job.state, form, context }),
+      account: presentAccount(account, { state: job.state, form, shrinkL, context }),
       afterRun: presentAfterRun(run, { id, number, facts: job.facts }, context),
     },
   };

@@ -1,4 +1,4 @@
-import { type CardState, type Fill, type FillStage } from '#libs/checklist';
+import { type CardState, type Fill } from '#libs/checklist';
 
 export interface FillSoFar {
   /** Litres that came out, over every time the system was opened. */
@@ -36,23 +36,4 @@ export function fillSoFar(state: CardState): FillSoFar {
     isOpenedAgain: round > 0,
     fills,
   };
-}
-
-/** Everything that was poured at one stage, or undefined where nothing was. */
-export function pouredAt(fills: readonly Fill[], stage: FillStage): PouredAt | undefined {
-  const own = fills.filter((fill) => fill.stage === stage);
-  if (own.length === 0) return undefined;
-  return {
-    volumeL: total(own, ({ productMl, waterMl, keptMl }) => productMl + waterMl + keptMl),
-    productL: total(own, ({ productMl }) => productMl),
-    keptL: total(own, ({ keptMl }) => keptMl),
-    isAbout: own.some(({ about }) => about),
-  };
-}
-
-export interface PouredAt {
-  readonly volumeL: number;
-  readonly productL: number;
-  readonly keptL: number;
-  readonly isAbout: boolean;
 }
