@@ -47,7 +47,15 @@ describe('the description of the API', () => {
     const names = ['protection', 'strength', 'recipe', 'replacement', 'flush', 'boiling', 'expansion', 'refractometer'].map(
       (name) => `coolant/${name}`,
     );
-    names.push('fitment/conformance', 'fitment/comparison', 'fitment/order-plan', 'vehicles/vin-check', 'invoices/totals', 'session');
+    names.push(
+      'fitment/conformance',
+      'fitment/comparison',
+      'fitment/order-plan',
+      'warm-up/analyses',
+      'vehicles/vin-check',
+      'invoices/totals',
+      'session',
+    );
     expect(Object.keys(description.paths)).toEqual(
       expect.arrayContaining([
         ...names.map((name) => `/api/v1/${name}`),

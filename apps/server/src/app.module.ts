@@ -14,6 +14,7 @@ import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
 import { PurchasingModule } from './features/purchasing/purchasing.module.ts';
 import { RecordsModule } from './features/records/records.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
+import { WarmUpModule } from './features/warm-up/warm-up.module.ts';
 
 @Module({})
 export class AppModule {
@@ -33,6 +34,7 @@ export class AppModule {
         RecordsModule,
         FitmentModule,
         PurchasingModule,
+        WarmUpModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },
