@@ -11,6 +11,7 @@ import { EstimatesModule } from './features/estimates/estimates.module.ts';
 import { FitmentModule } from './features/fitment/fitment.module.ts';
 import { InvoicesModule } from './features/invoices/invoices.module.ts';
 import { JobCardsModule } from './features/job-cards/job-cards.module.ts';
+import { PhotosModule } from './features/photos/photos.module.ts';
 import { PurchasingModule } from './features/purchasing/purchasing.module.ts';
 import { RecordsModule } from './features/records/records.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
@@ -35,6 +36,7 @@ export class AppModule {
         FitmentModule,
         PurchasingModule,
         WarmUpModule,
+        PhotosModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },

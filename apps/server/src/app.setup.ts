@@ -15,6 +15,7 @@ import { registerAccessHooks } from './platform/access/access.hooks.ts';
 import { Sessions } from './platform/access/sessions.ts';
 import { Flashes } from './platform/pages/flash.ts';
 import type { PlatformOptions } from './platform/platform.module.ts';
+import { registerPictureBodies } from './platform/uploads/takes-pictures.decorator.ts';
 import { registerUploads } from './platform/uploads/uploads.hooks.ts';
 import { createValidationPipe } from './platform/validation.ts';
 import { createHandlebars } from './web/handlebars.ts';
@@ -53,6 +54,7 @@ export async function createApp(options: AppOptions): Promise<NestFastifyApplica
   await app.register(fastifyMultipart, { throwFileSizeLimit: false });
   const fastify = app.getHttpAdapter().getInstance();
   registerUploads(fastify, app.get(Sessions));
+  registerPictureBodies(fastify);
   registerAccessHooks(fastify, app.get(Sessions));
   registerShellHooks(fastify, { flashes: app.get(Flashes), isDemo: options.isDemo ?? false });
   app.useGlobalPipes(createValidationPipe());

@@ -8,6 +8,7 @@ import { withoutSecrets } from '../pages/form-state.ts';
 import { requestContext } from '../request-context.ts';
 import { requestFiles } from '../uploads/request-files.ts';
 import { fileLimitsOf } from '../uploads/takes-files.decorator.ts';
+import { takesPictures } from '../uploads/takes-pictures.decorator.ts';
 import { refuseDeepBody } from './deep-body.ts';
 import { ACCESS, type Access, WITHOUT_HEADER, WITHOUT_KEY } from './access.decorator.ts';
 import { checkOrigin, isApi } from './check-origin.ts';
@@ -91,5 +92,6 @@ function refuseOtherContent(request: FastifyRequest): void {
   const [type = ''] = (request.headers['content-type'] ?? '').split(';');
   const kind = type.trim().toLowerCase();
   if (kind === '' || kind === 'application/json' || (kind === 'multipart/form-data' && fileLimitsOf(request))) return;
+  if (kind.startsWith('image/') && takesPictures(request)) return;
   throw new UnsupportedMediaTypeException('Send JSON, with the header Content-Type: application/json.');
 }

@@ -5,7 +5,7 @@ import type { Page } from 'puppeteer';
 import { createHandlebars } from '../../web/handlebars.ts';
 import { DomainError } from '../domain-error.ts';
 import { PdfBrowser } from './pdf-browser.ts';
-import { PdfQueue } from './pdf-queue.ts';
+import { TaskQueue } from '../task-queue.ts';
 
 const TIME_LIMIT_MS = 20_000;
 const MOST_HTML_BYTES = 4_000_000;
@@ -27,7 +27,7 @@ const tooLong = (): DomainError =>
 @Injectable()
 export class PdfRenderer {
   private readonly handlebars = createPrintEngine();
-  private readonly queue = new PdfQueue({ atOnce: 2, waiting: 50 }, tooMany);
+  private readonly queue = new TaskQueue({ atOnce: 2, waiting: 50 }, tooMany);
   private readonly layout = this.handlebars.compile(readFileSync(path.join(ROOT, 'web/layouts/print.hbs'), 'utf8'));
   private readonly css = readPrintStyle();
 

@@ -1,5 +1,5 @@
 /** Runs at most so many tasks at once and lets at most so many wait; beyond that it says no at once. */
-export class PdfQueue {
+export class TaskQueue {
   private readonly waiting: (() => void)[] = [];
   private active = 0;
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
-import { PdfQueue } from './pdf-queue.ts';
+import { TaskQueue } from './task-queue.ts';
 
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
 
-describe('PdfQueue', () => {
+describe('TaskQueue', () => {
   it('never runs more at once than allowed, and runs all', async () => {
-    const queue = new PdfQueue({ atOnce: 2, waiting: 10 }, () => new Error('full'));
+    const queue = new TaskQueue({ atOnce: 2, waiting: 10 }, () => new Error('full'));
     let active = 0;
     let most = 0;
     const task = async (): Promise<number> => {
@@ -21,7 +21,7 @@ describe('PdfQueue', () => {
   });
 
   it('refuses at once what would wait too long', async () => {
-    const queue = new PdfQueue({ atOnce: 1, waiting: 1 }, () => new Error('full'));
+    const queue = new TaskQueue({ atOnce: 1, waiting: 1 }, () => new Error('full'));
     const first = queue.run(pause);
     const second = queue.run(pause);
     await expect(queue.run(pause)).rejects.toThrow('full');
@@ -30,7 +30,7 @@ describe('PdfQueue', () => {
   });
 
   it('hands a slot over, so that one who comes at that very moment waits', async () => {
-    const queue = new PdfQueue({ atOnce: 1, waiting: 5 }, () => new Error('full'));
+    const queue = new TaskQueue({ atOnce: 1, waiting: 5 }, () => new Error('full'));
     let active = 0;
     let most = 0;
     const task = async (): Promise<void> => {
@@ -51,7 +51,7 @@ describe('PdfQueue', () => {
   });
 
   it('goes on after a task that failed', async () => {
-    const queue = new PdfQueue({ atOnce: 1, waiting: 1 }, () => new Error('full'));
+    const queue = new TaskQueue({ atOnce: 1, waiting: 1 }, () => new Error('full'));
     await expect(queue.run(() => Promise.reject(new Error('crash')))).rejects.toThrow('crash');
     expect(await queue.run(() => Promise.resolve('next'))).toBe('next');
   });
