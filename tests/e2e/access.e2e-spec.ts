@@ -111,7 +111,7 @@ describe('the routes of the application', () => {
   it('ask for a key but for calculations, the session and cards, whose actions have their own', () => {
     const without = routes.filter((route) => isApi(route) && changesState(route) && route.withoutKey).map(routeKey);
     const known =
-      /^(POST|DELETE) \/api\/v1\/(session|coolant\/[\w-]+|fitment\/[\w-]+|vehicles\/vin-check|invoices\/totals|warm-up\/analyses|job-cards\/:\/(actions|photos\/:))$/;
+      /^(POST|PUT|DELETE) \/api\/v1\/(session|coolant\/[\w-]+|fitment\/[\w-]+|vehicles\/vin-check|invoices\/totals|warm-up\/analyses|job-cards\/:\/(actions|photos\/:))$/;
     expect(without.filter((key) => !known.test(key))).toEqual([]);
   });
 

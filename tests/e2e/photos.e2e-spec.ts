@@ -3,7 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/glo
 import request from 'supertest';
 import sharp from 'sharp';
 import { newThermostatJob } from '../support/job-card.ts';
-import { type Agent, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
+import { type Agent, formMarks, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
 
 let test: TestApp;
 let staff: Record<StaffName, string>;
@@ -83,6 +83,43 @@ describe('a photo', () => {
     expect((await stranger.put(address(randomUUID())).set('x-requested-with', 'fetch').type('image/jpeg').send(picture)).status).toBe(401);
     expect((await tech.put(address(randomUUID())).type('image/jpeg').send(picture)).status).toBe(403);
     expect(await test.db.photo.count()).toBe(1);
+  });
+});
+
+describe('the card’s form', () => {
+  const card = (): string => `/bays/jobs/${jobId}/card`;
+
+  async function sendForm(fields: Record<string, string>, bytes?: Buffer) {
+    const page = `${card()}?step=keys-tagged`;
+    const marks = formMarks((await tech.get(page).expect(200)).text);
+    const post = tech.post(`${card()}/actions`);
+    for (const [field, value] of Object.entries({ ...marks, _page: page, step: 'keys-tagged', ...fields })) post.field(field, value);
+    return bytes ? post.attach('photo', bytes, 'photo.jpg') : post;
+  }
+
+  it('keeps a photo at its step, and one with a finding, without script', async () => {
+    expect((await sendForm({ _form: 'photo', act: 'photo', photoWords: 'Scratch, left door' }, picture)).status).toBe(303);
+    expect((await sendForm({ _form: 'finding', act: 'finding', found: 'Hose swollen', severity: 'soon' }, picture)).status).toBe(303);
+    const actions = await test.db.jobAction.findMany({ orderBy: { seq: 'asc' } });
+    const photos = await test.db.photo.findMany({ orderBy: [{ receivedAt: 'asc' }, { id: 'asc' }] });
+    expect(actions.map(({ kind, step }) => [kind, step])).toEqual([
+      ['photo', 'keys-tagged'],
+      ['finding', 'keys-tagged'],
+    ]);
+    expect(actions.map(({ value }) => (value as { photo: string }).photo).sort()).toEqual(photos.map(({ id }) => id).sort());
+    const { text } = await tech.get(`${card()}?step=keys-tagged`).expect(200);
+    expect(text).toContain('Scratch, left door');
+    for (const { id } of photos) expect(text).toContain(`/photos/${id}/small`);
+  });
+
+  it('brings a form back whose photo is none, or names another photo by hand', async () => {
+    const refused = await sendForm({ _form: 'photo', act: 'photo', photoWords: 'Scratch' }, Buffer.from('<html></html>'));
+    expect(refused.status).toBe(303);
+    const { text } = await tech.get(String(refused.headers['location'])).expect(200);
+    expect(text).toContain('This is a web page or a drawing in text, not a picture');
+    expect(text).toContain('value="Scratch"');
+    expect((await sendForm({ _form: 'photo', act: 'photo', photo: randomUUID() })).status).toBe(303);
+    expect([await test.db.photo.count(), await test.db.jobAction.count()]).toEqual([0, 0]);
   });
 });
 

@@ -12,6 +12,8 @@ export interface FieldSpec {
   unit?: string;
   hint?: string;
   type?: string;
+  /** Of a file: a photo, and the camera is offered first. */
+  camera?: boolean;
   inputmode?: string;
   autocomplete?: string;
   maxlength?: number;

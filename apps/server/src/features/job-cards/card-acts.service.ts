@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '#libs/db';
 import { type Action, applyAction, type CardState, findStep, type Step, stepsOf, WHOLE_CARD } from '#libs/checklist';
@@ -7,6 +8,8 @@ import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { actionFromForm } from './card-form/action-from-form.ts';
 import { MAIN_FIELD } from './card-form/evidence-from-form.ts';
 import type { TypedFields } from './card-form/typed-form.ts';
+import type { UploadedFile } from '../../platform/uploads/request-files.ts';
+import { Photos } from '../photos/photos.service.ts';
 import { badForm, didNotFit, onlyTheOwnerLetsGo, unknownStep } from './job-cards.errors.ts';
 import { JobCardsRepository } from './job-cards.repository.ts';
 import { JobCards } from './job-cards.service.ts';
@@ -32,16 +35,23 @@ export class CardActs {
   constructor(
     private readonly cards: JobCards,
     private readonly rows: JobCardsRepository,
+    private readonly photos: Photos,
     private readonly unitOfWork: UnitOfWork,
     private readonly clock: Clock,
   ) {}
 
-  async act(jobId: string, fields: TypedFields, key: string): Promise<Acted> {
+  async act(jobId: string, typed: TypedFields, { key, photo }: { key: string; photo: UploadedFile | undefined }): Promise<Acted> {
+    const picture = photo && (await this.photos.develop(photo.bytes));
+    const photoId = randomUUID();
+    // Which photo it is says the file, never a field of the form.
+    const fields = { ...typed, photo: picture ? photoId : '' };
     return this.unitOfWork.run(async (tx) => {
       await this.rows.lock(tx, jobId);
       const { state } = await this.cards.open(jobId, tx);
       const action = this.toAction(jobId, state, { fields, key });
       const after = await this.refuseMisfit(tx, state, action);
+      if (picture)
+        await this.photos.keepIn(tx, picture, { id: photoId, jobId, byId: action.by, step: action.step, words: wordsOf(action) });
       await this.cards.recordIn(tx, jobId, [action]);
       const status = after.steps[action.step]?.state;
       if (status === undefined) return { step: null, isFinished: action.kind === 'go-back' };
@@ -73,6 +83,11 @@ function fieldOf({ template }: CardState, { kind, step }: Action): string {
   if (kind === 'take-back') return 'takenBackWhy';
   const evidence = kind === 'record' ? findStep(template, step)?.evidence : undefined;
   return evidence ? MAIN_FIELD[evidence.kind] : '';
+}
+
+function wordsOf({ value }: Action): string {
+  const words = typeof value === 'object' && value !== null && 'words' in value ? value.words : null;
+  return typeof words === 'string' ? words : '';
 }
 
 function placeOf(state: CardState, key: unknown): Step | string {

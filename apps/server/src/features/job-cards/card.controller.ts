@@ -5,9 +5,13 @@ import { AnyStaff } from '../../platform/access/access.decorator.ts';
 import { requestState } from '../../platform/access/request-state.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { formBack } from '../../platform/pages/flash.ts';
+import { Files } from '../../platform/uploads/files.decorator.ts';
+import type { UploadedFile } from '../../platform/uploads/request-files.ts';
+import { TakesFiles } from '../../platform/uploads/takes-files.decorator.ts';
 import { sendPage } from '../../web/page.ts';
 import { LIGHT_COOKIE } from '../../web/shell.hooks.ts';
 import { urls } from '../../web/urls.ts';
+import { MOST_SENT_BYTES } from '../photos/photos.service.ts';
 import { CardActs } from './card-acts.service.ts';
 import { CardFiguresService } from './card-figures.service.ts';
 import type { TypedFields } from './card-form/typed-form.ts';
@@ -40,10 +44,16 @@ export class CardController {
   }
 
   @Post('actions')
+  @TakesFiles({ mostFiles: 1, mostBytes: MOST_SENT_BYTES })
   @Redirect('/', 303)
-  async act(@Param('id', IdPipe) id: string, @Body() fields: TypedFields, @Req() request: FastifyRequest): Promise<{ url: string }> {
+  async act(
+    @Param('id', IdPipe) id: string,
+    @Body() fields: TypedFields,
+    @Files('photo') [photo]: readonly UploadedFile[],
+    @Req() request: FastifyRequest,
+  ): Promise<{ url: string }> {
     const form = requestState(request)?.form;
-    const { step, isFinished } = await this.acts.act(id, fields ?? {}, form?.key ?? '');
+    const { step, isFinished } = await this.acts.act(id, fields ?? {}, { key: form?.key ?? '', photo });
     if (isFinished) return { url: urls.card(id) };
     return { url: step === null ? backTo(form?.page, id) : urls.cardStep(id, step) };
   }

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { CoolantShelfModule } from '../coolant-shelf/coolant-shelf.module.ts';
+import { PhotosModule } from '../photos/photos.module.ts';
 import { CardActs } from './card-acts.service.ts';
 import { CardApiController } from './card-api.controller.ts';
 import { CardFiguresRepository } from './card-figures.repository.ts';
@@ -17,7 +18,7 @@ import { JobStages } from './job-stages.service.ts';
 import { Templates } from './templates.service.ts';
 
 @Module({
-  imports: [CoolantShelfModule],
+  imports: [CoolantShelfModule, PhotosModule],
   controllers: [CardController, CardApiController],
   providers: [
     JobCards,

@@ -10,6 +10,8 @@ import { developPicture, type DevelopedPicture } from './develop/develop-picture
 import { noJobForPhoto, noPhoto, photoIdTaken, tooManyPhotos } from './photos.errors.ts';
 import { type PhotoRow, PhotosRepository } from './photos.repository.ts';
 
+export { MOST_SENT_BYTES } from './develop/develop-picture.ts';
+
 /** Whose photo of what it is. */
 export interface PhotoAbout {
   /** Of its own: the same picture under the same id is kept once, however often it is sent. */
@@ -76,7 +78,9 @@ export class Photos {
     return found;
   }
 
-  ofJob(jobId: string): Promise<PhotoRow[]> {
+  /** @throws no-such-job */
+  async ofJob(jobId: string): Promise<PhotoRow[]> {
+    if (!(await this.photos.jobExists(jobId))) throw noJobForPhoto();
     return this.photos.ofJob(jobId);
   }
 }

@@ -15,6 +15,7 @@ const CARD_ACTS = [
   'take-back',
   'note',
   'finding',
+  'photo',
   'wait',
   'wait-over',
   'go-back',
@@ -38,7 +39,7 @@ interface Draft {
  * never forced: what does not pass it stays on the card as a reading.
  *
  * @param step The step of the form, or the key of a phase or of the whole card
- * @param fields What was typed, by field
+ * @param fields What was typed, by field; `photo`: the id under which the photo of the form is kept
  * @example actionFromForm(step, { act: 'do', litres: '4,6' }) // { ok: true, kind: 'record', step: 'drained', value: { litres: 4.6 } }
  */
 export function actionFromForm(step: Step | string, fields: TypedFields): FormAction {
@@ -71,6 +72,7 @@ function stepDraft(act: CardAct, step: Step, form: TypedForm): Draft {
     case 'take-back':
     case 'note':
     case 'finding':
+    case 'photo':
     case 'wait':
     case 'wait-over':
     case 'go-back':
@@ -91,7 +93,13 @@ function cardDraft(act: CardAct, form: TypedForm): Draft {
         value: {
           severity: form.oneOf('severity', ['now', 'soon', 'watch'] as const, 'Say how bad it is.'),
           words: form.needed('found', 'Say what was found.'),
+          ...photoOf(form),
         },
+      };
+    case 'photo':
+      return {
+        kind: 'photo',
+        value: { photo: form.needed('photo', 'Take a photo, or choose one, first.'), words: form.text('photoWords') || null },
       };
     case 'wait':
       return { kind: 'wait', value: waitFrom(form) };
@@ -120,6 +128,12 @@ function cardDraft(act: CardAct, form: TypedForm): Draft {
       form.wrong('act', 'This belongs to a step of the card. Reload the page.');
       return { kind: 'note', value: null };
   }
+}
+
+/** A finding may show its photo. */
+function photoOf(form: TypedForm): { photo?: string } {
+  const photo = form.text('photo');
+  return photo === '' ? {} : { photo };
 }
 
 function takenBack(form: TypedForm): unknown {

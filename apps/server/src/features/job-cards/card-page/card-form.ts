@@ -10,12 +10,14 @@ export interface FormSpec {
   /** The step, phase or card that the action belongs to. */
   place: string;
   hidden?: Readonly<Record<string, string>>;
+  /** A photo comes with it. */
+  takesFiles?: boolean;
   parts?: readonly PartView[];
   buttons: readonly ButtonView[];
 }
 
 /** A form of the card: every one posts to the same address and says what it asks for by `act`. */
-export function cardForm(page: CardPage, { name, act, place, hidden = {}, parts = [], buttons }: FormSpec): FormView {
+export function cardForm(page: CardPage, { name, act, place, hidden = {}, takesFiles = false, parts = [], buttons }: FormSpec): FormView {
   const marks = { act, step: place, ...hidden };
   return {
     name,
@@ -23,6 +25,7 @@ export function cardForm(page: CardPage, { name, act, place, hidden = {}, parts 
     page: pageOf(page),
     hidden: Object.entries(marks).map(([key, value]) => ({ name: key, value })),
     parts: [...parts],
+    takesFiles,
     buttons: [...buttons],
     errors: idErrors(page, name),
   };

@@ -59,6 +59,7 @@ export interface FormView {
   page: string;
   hidden: { name: string; value: string }[];
   parts: PartView[];
+  takesFiles: boolean;
   buttons: ButtonView[];
   errors: FormState['summary'];
 }
@@ -150,6 +151,8 @@ export interface WorkView {
   form: FormView | null;
   /** Buttons beside the main form: close a step of jugs, start or stop a timer. */
   others: FormView[];
+  /** Photos taken at this step. */
+  photos: { href: string; small: string; words: string }[];
   folds: FoldView[];
 }
 

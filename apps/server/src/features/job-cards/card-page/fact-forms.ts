@@ -108,6 +108,7 @@ function fold(page: CardPage, step: Step, { name, key, summary, parts, button, i
         { name: 'step', value: step.key },
       ],
       parts: [...parts],
+      takesFiles: false,
       buttons: [{ label: button, look: '' }],
       errors,
     },

@@ -21,7 +21,21 @@ import { presentWork } from './present-work.ts';
 import { whenWords } from './when-words.ts';
 import { UNDOABLE } from './undoable.ts';
 
-const FORMS = ['work', 'pour-next', 'close', 'clock', 'without', 'not-here', 'take-back', 'let-go', 'finding', 'note', 'wait', 'go-back'];
+const FORMS = [
+  'work',
+  'pour-next',
+  'close',
+  'clock',
+  'without',
+  'not-here',
+  'take-back',
+  'let-go',
+  'finding',
+  'photo',
+  'note',
+  'wait',
+  'go-back',
+];
 const FORMS_BESIDE = ['time', 'capacity', 'residual', 'just-done', 'settle', 'wait-over'];
 const LIGHTS = [
   ['day', 'Day'],
@@ -93,6 +107,7 @@ function nothingLeft(page: CardPage): WorkView {
     links: [],
     form: null,
     others: [],
+    photos: [],
     folds: [],
   };
 }

@@ -1,6 +1,6 @@
 import { phaseOf, STAGE_MOVES, STAGE_WORDS, type Step, WAIT_KINDS, WAIT_WORDS, WHOLE_CARD } from '#libs/checklist';
 import { fieldPart, foldedForm, platesView } from './card-form.ts';
-import type { CardPage, FoldView } from './card-view.types.ts';
+import type { CardPage, FoldView, PartView } from './card-view.types.ts';
 
 /** What can be said at any step, whatever is shut: findings, notes, waits, going back, one's own time. */
 export function presentRemarks(page: CardPage, step: Step): FoldView[] {
@@ -13,6 +13,7 @@ function remarks(page: CardPage, step: Step): FoldView[] {
       name: 'finding',
       act: 'finding',
       place: step.key,
+      takesFiles: true,
       parts: [
         fieldPart(page, 'finding', { name: 'found', label: 'What was found', lines: 2, maxlength: 1000, required: true }),
         {
@@ -28,9 +29,11 @@ function remarks(page: CardPage, step: Step): FoldView[] {
             ],
           }),
         },
+        cameraPart(page, 'finding', { optional: true }),
       ],
       buttons: [{ label: 'Keep the finding', look: '' }],
     }),
+    photoFold(page, step),
     foldedForm(page, 'Note', {
       name: 'note',
       act: 'note',
@@ -39,6 +42,24 @@ function remarks(page: CardPage, step: Step): FoldView[] {
       buttons: [{ label: 'Keep the note', look: '' }],
     }),
   ];
+}
+
+function photoFold(page: CardPage, step: Step): FoldView {
+  return foldedForm(page, 'Photo', {
+    name: 'photo',
+    act: 'photo',
+    place: step.key,
+    takesFiles: true,
+    parts: [
+      cameraPart(page, 'photo', { required: true }),
+      fieldPart(page, 'photo', { name: 'photoWords', label: 'What it shows', maxlength: 300, optional: true }),
+    ],
+    buttons: [{ label: 'Keep the photo', look: '' }],
+  });
+}
+
+function cameraPart(page: CardPage, form: string, need: { required: true } | { optional: true }): PartView {
+  return fieldPart(page, form, { name: 'photo', label: 'Photo', type: 'file', camera: true, ...need });
 }
 
 function wait(page: CardPage): FoldView {

@@ -11,6 +11,7 @@ import { missingFacts, otherFacts } from './fact-forms.ts';
 import { presentFigures } from './present-figures.ts';
 import { presentFolds } from './present-folds.ts';
 import { presentJugs } from './present-jugs.ts';
+import { presentPhotos } from './present-photos.ts';
 import { entryDoubts, presentStands } from './present-stands.ts';
 import { readingForm, WORK } from './reading-form.ts';
 import { whenWords } from './when-words.ts';
@@ -40,6 +41,7 @@ export function presentWork(page: CardPage, step: Step, state: StepState): WorkV
     links: step.evidence.kind === 'variant' ? [{ href: urls.jobParts(page.row.id), label: 'To the Parts bench' }] : [],
     form: isToDo ? workForm(page, step, state) : null,
     others: isToDo ? otherForms(page, step, state) : [],
+    photos: presentPhotos(page, state),
     folds: [...presentFolds(page, step, state), ...otherFacts(page, step)],
   };
 }

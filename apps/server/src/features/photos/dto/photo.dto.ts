@@ -5,7 +5,11 @@ export class PhotoDto {
   /** The step or phase of the card; empty where it belongs to none. */
   step!: string;
   words!: string;
+
+  /** As it is kept, in pixels. */
   widthPx!: number;
+
+  /** As it is kept, in pixels. */
   heightPx!: number;
 
   /** By the camera's clock, else as its sender said; null where neither is known. */
