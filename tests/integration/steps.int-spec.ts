@@ -7,22 +7,28 @@ import { STAGE_MOVES } from '#libs/checklist';
 import { type Connection, type Database, drift, Prisma } from '#libs/db';
 import { UNIT_MOVES } from '#libs/unit-life';
 import { emptyTables, openTestDatabase, refusal } from '../support/database.ts';
+import { keepRunUpRows } from '../support/warm-up-rows.ts';
 
 /** What is added to and never rewritten. Personal values apart from their entry may be erased, and nothing else. */
 const KEPT = [
   'audit_entry',
   'audit_seal',
+  'gauge_look',
   'invoice',
   'invoice_file',
   'job_action',
   'job_stage_change',
   'job_template',
   'payment',
+  'proof_sheet',
+  'proof_sheet_file',
   'stage_step',
   'supplier_line',
   'unit_money',
   'unit_move',
   'unit_step',
+  'warm_up_log',
+  'warm_up_withdrawal',
   'waste_entry',
 ];
 const NOW = new Date('2026-06-09T08:00:00Z');
@@ -62,6 +68,7 @@ beforeAll(async () => {
       lines: { create: { position: 1, amount: '12.00' } },
     },
   });
+  await keepRunUpRows(db, NOW);
   // The demo takes seconds to lay out, and a busy machine's patience.
 }, 240_000);
 afterAll(() => db.$disconnect());

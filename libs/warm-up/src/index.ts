@@ -18,6 +18,7 @@ export {
 } from './types/analysis.ts';
 export { type HeaterUse } from './model/heater-share.ts';
 export { readLog } from './log/read-log.ts';
+export { withoutPlaces } from './log/without-places.ts';
 export { parseUnitsAnswer, type UnitsAnswer } from './log/parse-units-answer.ts';
 export { readTypedReadings, type TypedReadings } from './log/read-typed-readings.ts';
 export { LOG_LIMITS, type LogLimits } from './log/log-limits.ts';
