@@ -38,6 +38,18 @@ describe('rangeBar', () => {
     expect(words.join(' ')).toContain('coldest air: outside the range');
   });
 
+  it('is ruled in the unit it is asked for', () => {
+    const data = { freezes: mark(-40), boils: mark(120) };
+    const { svg, title, table } = rangeBar({ ...data, unit: '°F' }, OPTIONS);
+    const words = textFacts(svg).map(({ content }) => content);
+    expect(words).toEqual(expect.arrayContaining(['−40 °F', '248 °F', '300', '200']));
+    expect(words.join(' ')).not.toContain('°C');
+    expect([title, ...table.head, ...table.rows.flat()].join(' ')).not.toContain('°C');
+    // To scale: 160 of the 200 K from −50 to 150 °C, 288 of the 400 Fahrenheit degrees from −100 to 300 °F.
+    const height = (unit: '°C' | '°F'): number => partBoxes(rangeBar({ ...data, unit }, OPTIONS).svg, 'range')[0]?.height ?? 0;
+    expect(height('°F') / height('°C')).toBeCloseTo(288 / 400 / (160 / 200), 2);
+  });
+
   it('does not call boiling with the cap off outside', () => {
     const { svg } = rangeBar({ freezes: mark(-27), boils: mark(121), boilsOpen: mark(104) }, OPTIONS);
     expect(svg).not.toContain('outside the range');

@@ -1,3 +1,4 @@
+import { shownTemperature, type TemperatureUnit } from '#libs/units';
 import { checkInput } from './check-input.ts';
 import { type Drawing, type DrawingOptions, type KnownBy } from './drawing.ts';
 import { verticalGraduation } from './marks/graduation.ts';
@@ -20,7 +21,7 @@ export interface RangeMark {
   readonly knownBy: KnownBy;
   /** The line under the figure, instead of the default words. */
   readonly note?: string;
-  /** Written instead of the bare figure, such as 'at least −48'. */
+  /** Written instead of the bare figure, in the bar's unit, such as 'at least −48'. */
   readonly figure?: string;
 }
 
@@ -33,12 +34,17 @@ export interface RangeBarData {
   readonly coldest?: RangeMark;
   readonly hottest?: RangeMark;
   readonly thermostat?: RangeMark;
+  /** What the bar is ruled in; °C where left out. */
+  readonly unit?: TemperatureUnit;
 }
 
-type Role = keyof RangeBarData;
+type Role = Exclude<keyof RangeBarData, 'unit'>;
 
 interface PlacedMark extends RangeMark {
   readonly role: Role;
+  /** In the bar's unit. */
+  readonly temp: number;
+  readonly figure: string;
   readonly note: string;
   readonly isOutside: boolean;
 }
@@ -57,6 +63,12 @@ const EXAMPLE: RangeBarData = {
   boils: { tempC: 125, knownBy: 'assumed', note: 'boils: cap and height not known yet' },
 };
 
+/** What the bar shows at least, in round figures of its unit. */
+const LEAST_REACH: Readonly<Record<TemperatureUnit, { low: number; high: number }>> = {
+  '°C': { low: -50, high: 150 },
+  '°F': { low: -50, high: 300 },
+};
+
 const BAR = { x: 56, width: 36 } as const;
 const LABEL_X = BAR.x + BAR.width + 66;
 const FIGURE_PX = 22;
@@ -67,18 +79,17 @@ const MARGIN_PX = 10;
 const LEAST_HEIGHT_PX = 530;
 const NARROW_HEIGHT_PX = 400;
 
-const marksOf = (data: RangeBarData): PlacedMark[] => {
+const marksOf = (data: RangeBarData, unit: TemperatureUnit): PlacedMark[] => {
   const { freezes, boils } = data;
   const isBeyond = (tempC: number): boolean => (freezes !== null && tempC < freezes.tempC) || (boils !== null && tempC > boils.tempC);
   return ROLES.flatMap((role) => {
     const mark = data[role];
     if (mark === null || mark === undefined) return [];
     const isOutside = role !== 'freezes' && role !== 'boils' && role !== 'boilsOpen' && isBeyond(mark.tempC);
-    return [{ ...mark, role, note: mark.note ?? NOTES[role], isOutside }];
+    const temp = shownTemperature(mark.tempC, unit);
+    return [{ ...mark, role, temp, figure: mark.figure ?? formatFigure(temp, { decimals: 1 }), note: mark.note ?? NOTES[role], isOutside }];
   });
 };
-
-const figureOf = (mark: PlacedMark): string => `${mark.figure ?? formatFigure(mark.tempC, { decimals: 1 })} °C`;
 
 const underline = (pen: Pen, { x, y, width, knownBy }: { x: number; y: number; width: number; knownBy: KnownBy }): string => {
   const run = `h${coordinate(width)}`;
@@ -105,15 +116,20 @@ const labelOf = (mark: PlacedMark, roomPx: number): Label => {
   return { mark, lines, heightPx: FIGURE_PX + 6 + lines.length * LINE_PX + GAP_PX };
 };
 
-const drawLabel = (pen: Pen, { mark, lines, heightPx }: Label, { middle, markY }: { middle: number; markY: number }): string => {
+const drawLabel = (
+  pen: Pen,
+  { mark, lines, heightPx }: Label,
+  { middle, markY, unit }: { middle: number; markY: number; unit: TemperatureUnit },
+): string => {
+  const written = `${mark.figure} ${unit}`;
   const top = middle - (heightPx - GAP_PX) / 2;
   const baseline = top + FIGURE_PX * 0.8;
   const figure = { sizePx: FIGURE_PX, face: 'sign', weight: 800 } as const;
   const leader = `M${BAR.x + BAR.width} ${coordinate(markY)}h26L${LABEL_X - 20} ${coordinate(baseline - 8)}h12`;
-  const width = textWidth(figureOf(mark), figure);
+  const width = textWidth(written, figure);
   return (
     pen.path(leader, { stroke: mark.isOutside ? 'no' : 'ink', ...(mark.knownBy === 'assumed' ? { dash: 'assumed' } : {}) }) +
-    pen.text(figureOf(mark), { ...figure, x: LABEL_X, y: baseline, tone: mark.isOutside ? 'no' : 'ink' }) +
+    pen.text(written, { ...figure, x: LABEL_X, y: baseline, tone: mark.isOutside ? 'no' : 'ink' }) +
     (mark.isOutside ? peg(pen, 'does-not', { centre: [LABEL_X + width + 18, baseline - 8], radiusPx: 9 }) : '') +
     underline(pen, { x: LABEL_X, y: baseline + 5, width, knownBy: mark.knownBy }) +
     lines
@@ -122,11 +138,11 @@ const drawLabel = (pen: Pen, { mark, lines, heightPx }: Label, { middle, markY }
   );
 };
 
-const bar = (pen: Pen, data: RangeBarData, yOf: (tempC: number) => number, isExample: boolean): string => {
+const bar = (pen: Pen, marks: readonly PlacedMark[], yOf: (temp: number) => number, isExample: boolean): string => {
   const box = (top: number, bottom: number) => ({ x: BAR.x, y: Math.min(top, bottom), width: BAR.width, height: Math.abs(bottom - top) });
-  const { freezes, boils } = data;
-  const range = freezes === null || boils === null ? '' : box(yOf(boils.tempC), yOf(freezes.tempC));
-  if (range === '') return '';
+  const [freezes, boils] = (['freezes', 'boils'] as const).map((role) => marks.find((mark) => mark.role === role));
+  if (!freezes || !boils) return '';
+  const range = box(yOf(boils.temp), yOf(freezes.temp));
   if (isExample) return pen.part('range', pen.rect(range, { stroke: 'edge', dash: 'assumed' }));
   return pen.part('range', pen.rect(range, { fill: 'green' }));
 };
@@ -145,13 +161,14 @@ export function rangeBar(data: RangeBarData, options: DrawingOptions): Drawing {
   const pen = createPen(options);
   const isExample = data.freezes === null || data.boils === null;
   const shown = isExample ? { ...data, freezes: data.freezes ?? EXAMPLE.freezes, boils: data.boils ?? EXAMPLE.boils } : data;
-  const marks = marksOf(shown);
+  const { unit = '°C' } = data;
+  const marks = marksOf(shown, unit);
   const labels = marks.map((mark) => labelOf(mark, options.widthPx - LABEL_X - 4));
   const needed = labels.reduce((sum, { heightPx }) => sum + heightPx, 0);
   const barPx = Math.max(options.widthPx <= 320 ? NARROW_HEIGHT_PX : LEAST_HEIGHT_PX, needed);
   const reach = extent(
-    marks.map(({ tempC }) => tempC),
-    { low: -50, high: 150 },
+    marks.map(({ temp }) => temp),
+    LEAST_REACH[unit],
   );
   const rough = scaleTicks({ ...reach, maxCount: 6 });
   const range = niceRange({ ...reach, step: rough.step });
@@ -159,26 +176,26 @@ export function rangeBar(data: RangeBarData, options: DrawingOptions): Drawing {
   const { ticks, minorTicks } = scaleTicks({ ...range, maxCount: 7 });
   const room = { from: MARGIN_PX - 6, to: MARGIN_PX + barPx + 6 + GAP_PX };
   const middles = placeLabels(
-    labels.map(({ mark, heightPx }) => ({ want: yOf(mark.tempC) + GAP_PX / 2 + 6, size: heightPx })),
+    labels.map(({ mark, heightPx }) => ({ want: yOf(mark.temp) + GAP_PX / 2 + 6, size: heightPx })),
     room,
   );
   const body =
     pen.rect({ x: BAR.x, y: MARGIN_PX, width: BAR.width, height: barPx }, { fill: 'sheet', radius: 3 }) +
-    bar(pen, shown, yOf, isExample) +
+    bar(pen, marks, yOf, isExample) +
     pen.rect({ x: BAR.x, y: MARGIN_PX, width: BAR.width, height: barPx }, { stroke: 'ink', width: 3, radius: 3 }) +
-    verticalGraduation(pen, { at: BAR.x, place: yOf, ticks, minorTicks, label: (tempC) => formatFigure(tempC), sizePx: 15 }) +
+    verticalGraduation(pen, { at: BAR.x, place: yOf, ticks, minorTicks, label: (temp) => formatFigure(temp), sizePx: 15 }) +
     labels
-      .map((label, index) => drawLabel(pen, label, { middle: (middles[index] ?? 0) - GAP_PX / 2, markY: yOf(label.mark.tempC) }))
+      .map((label, index) => drawLabel(pen, label, { middle: (middles[index] ?? 0) - GAP_PX / 2, markY: yOf(label.mark.temp), unit }))
       .join('');
-  const [from, to] = [shown.freezes, shown.boils].map((mark) => (mark === null ? '' : (mark.figure ?? formatFigure(mark.tempC))));
+  const [from = '', to = ''] = (['freezes', 'boils'] as const).map((role) => marks.find((mark) => mark.role === role)?.figure);
   return finishDrawing(
     {
-      title: isExample ? 'Liquid range: not known yet, an example is drawn dashed' : `Liquid from ${from} to ${to} °C`,
-      description: marks.map((mark) => `${figureOf(mark)} ${mark.note}${mark.isOutside ? ', outside the range' : ''}`).join('; '),
+      title: isExample ? 'Liquid range: not known yet, an example is drawn dashed' : `Liquid from ${from} to ${to} ${unit}`,
+      description: marks.map((mark) => `${mark.figure} ${unit} ${mark.note}${mark.isOutside ? ', outside the range' : ''}`).join('; '),
       table: {
         caption: 'From freezing to boiling',
-        head: ['what', '°C', 'known by'],
-        rows: marks.map((mark) => [mark.note, mark.figure ?? formatFigure(mark.tempC), mark.knownBy]),
+        head: ['what', unit, 'known by'],
+        rows: marks.map((mark) => [mark.note, mark.figure, mark.knownBy]),
       },
       heightPx: barPx + MARGIN_PX * 2 + 8,
       body,

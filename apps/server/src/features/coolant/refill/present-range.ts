@@ -18,66 +18,54 @@ const WIDTHS = { wide: 336, narrow: 318 };
 const shownBoiling = (tempC: number, units: UnitPreference): string =>
   formatFigure(Math.floor(shownTemperature(tempC, units.temperature) + 1e-9), 0);
 
-/** The bar is ruled in °C; where a person reads °F the figure stands in the note. */
-const note = (words: string, figure: string, units: UnitPreference): string =>
-  units.temperature === '°C' ? words : `${figure} °F: ${words}`;
+function siteMarks({ coldestAirC, hottestAirC, city, name }: BenchContext['workshop']): Pick<RangeBarData, 'coldest' | 'hottest'> {
+  const site = city || name;
+  return {
+    coldest: { tempC: coldestAirC, knownBy: 'assumed', note: `coldest air, set for ${site}` },
+    hottest: { tempC: hottestAirC, knownBy: 'assumed', note: `hottest air, set for ${site}` },
+  };
+}
 
 function marks({ recipe, boils, boilsOpen }: ReadyRefill, form: ReadForm, { workshop, units }: BenchContext): RangeBarData {
   const poured = recipe.roundedJugs ?? recipe;
   const freezesC = poured.resultFreezingPointC;
   const isAtLeast = recipe.warnings.some(({ code }) => code === 'at-least');
-  const shownC = formatFigure(shownProtection(freezesC, { unit: '°C' }), 0);
-  const shownOwn = formatFigure(shownProtection(freezesC, { unit: units.temperature }), 0);
+  const protects = formatFigure(shownProtection(freezesC, { unit: units.temperature }), 0);
   const asked = saidFigure(recipe.targetFreezingPointC, 'temperature', units);
   const boilsC = (boils ?? boilsOpen).boilingPointC;
   const { hottest } = form.figures;
-  const own = (tempC: number): string => formatFigure(shownTemperature(tempC, units.temperature), 0);
-  const site = workshop.city || workshop.name;
   const thermostat: RangeMark | undefined =
     hottest === undefined
       ? undefined
       : {
           tempC: hottest,
           knownBy: form.states['hottest'] === 'assumed' ? 'assumed' : 'measured',
-          note: note(`hottest coolant, ${saidFigure(boilsC - hottest, 'difference', units)} in hand`, own(hottest), units),
+          note: `hottest coolant, ${saidFigure(boilsC - hottest, 'difference', units)} in hand`,
         };
   return {
     freezes: {
       tempC: freezesC,
-      figure: isAtLeast ? `at least ${shownC}` : shownC,
+      figure: isAtLeast ? `at least ${protects}` : protects,
       knownBy: 'computed',
-      note: note(`freezes, asked for ${asked}`, shownOwn, units),
+      note: `freezes, asked for ${asked}`,
     },
     boils: {
       tempC: boilsC,
-      figure: shownBoiling(boilsC, { ...units, temperature: '°C' }),
+      figure: shownBoiling(boilsC, units),
       knownBy: boils ? 'computed' : 'assumed',
-      note: note(
-        boils ? `boils, cap ${saidFigure(boils.capGaugeKPa, 'pressure', units)}` : 'boils, cap not known',
-        shownBoiling(boilsC, units),
-        units,
-      ),
+      note: boils ? `boils, cap ${saidFigure(boils.capGaugeKPa, 'pressure', units)}` : 'boils, cap not known',
     },
     ...(boils
       ? {
           boilsOpen: {
             tempC: boilsOpen.boilingPointC,
-            figure: shownBoiling(boilsOpen.boilingPointC, { ...units, temperature: '°C' }),
+            figure: shownBoiling(boilsOpen.boilingPointC, units),
             knownBy: 'computed' as const,
-            note: note('boils once the cap is off', shownBoiling(boilsOpen.boilingPointC, units), units),
           },
         }
       : {}),
-    coldest: {
-      tempC: workshop.coldestAirC,
-      knownBy: 'assumed',
-      note: note(`coldest air, set for ${site}`, own(workshop.coldestAirC), units),
-    },
-    hottest: {
-      tempC: workshop.hottestAirC,
-      knownBy: 'assumed',
-      note: note(`hottest air, set for ${site}`, own(workshop.hottestAirC), units),
-    },
+    ...siteMarks(workshop),
+    unit: units.temperature,
     ...(thermostat ? { thermostat } : {}),
   };
 }
@@ -100,21 +88,11 @@ export function presentRange(answer: ReadyRefill, form: ReadForm, context: Bench
 
 /** The dashed example while nothing can be told. */
 export function exampleRange({ workshop, units }: BenchContext): RangeView {
-  const site = workshop.city || workshop.name;
-  const own = (tempC: number): string => formatFigure(shownTemperature(tempC, units.temperature), 0);
   const data: RangeBarData = {
     freezes: null,
     boils: null,
-    coldest: {
-      tempC: workshop.coldestAirC,
-      knownBy: 'assumed',
-      note: note(`coldest air, set for ${site}`, own(workshop.coldestAirC), units),
-    },
-    hottest: {
-      tempC: workshop.hottestAirC,
-      knownBy: 'assumed',
-      note: note(`hottest air, set for ${site}`, own(workshop.hottestAirC), units),
-    },
+    ...siteMarks(workshop),
+    unit: units.temperature,
   };
   return { title: 'Holds from … to …', drawing: drawn('range', WIDTHS, (options) => rangeBar(data, options)) };
 }
