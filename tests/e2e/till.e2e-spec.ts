@@ -1,9 +1,8 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { JobCards } from '../../apps/server/src/features/job-cards/job-cards.service.ts';
-import { actionsBy, makeJob, sayYes } from '../support/factories.ts';
+import { makeJob } from '../support/factories.ts';
 import { textOfPdf } from '../support/pdf-text.ts';
 import { type Agent, formMarks, openTestApp, type StaffName, type TestApp } from '../support/test-app.ts';
-import { thermostatCard } from '../support/thermostat-card.ts';
+import { finishedJob, issueInvoice } from '../support/till.ts';
 
 let test: TestApp;
 let desk: Agent;
@@ -20,24 +19,12 @@ afterAll(() => test.close());
 
 const LABOUR = 'labour:Thermostat renewed, coolant part drained and made up again';
 
-async function finishedJob(registration = 'TQ40KES'): Promise<string> {
-  const { jobId } = await makeJob(test.db, { deskId: staff.desk, registration });
-  await sayYes(test.db, { jobId, deskId: staff.desk });
-  const acknowledged = await test.app.get(JobCards).record(jobId, thermostatCard(actionsBy(staff.tech, jobId), { variant: 'NR-5488' }));
-  expect(acknowledged.filter(({ difference }) => difference !== null)).toEqual([]);
-  return jobId;
-}
-
-async function issue(jobId: string): Promise<string> {
-  const { text } = await desk.get(`/till/jobs/${jobId}`).expect(200);
-  const answer = await desk.post(`/till/jobs/${jobId}/issue`).type('form').send(formMarks(text, 'issue'));
-  expect(answer.headers['location']).toMatch(/^\/till\/invoices\//);
-  return (answer.headers['location'] as string).replace('/till/invoices/', '');
-}
+const done = (registration?: string): Promise<string> => finishedJob(test, staff, registration === undefined ? {} : { registration });
+const issue = (jobId: string): Promise<string> => issueInvoice(desk, jobId);
 
 describe('the draft', () => {
   it('is computed from the card: hours, product, waste', async () => {
-    const jobId = await finishedJob();
+    const jobId = await done();
     const { text } = await desk.get(`/till/jobs/${jobId}`).expect(200);
     // 2.5 L of product at 9.80; 4.8 L of waste at 0.90; the planned hands-on hours at 60.00
     expect(text).toContain('2.5 L');
@@ -46,7 +33,7 @@ describe('the draft', () => {
   });
 
   it('keeps the desk’s change with its reason', async () => {
-    const jobId = await finishedJob();
+    const jobId = await done();
     const draft = await desk.get(`/till/jobs/${jobId}?edit=${encodeURIComponent(LABOUR)}`).expect(200);
     const body = {
       origin: LABOUR,
@@ -77,14 +64,14 @@ describe('the draft', () => {
 describe('issuing', () => {
   it('gives numbers without gaps to issues at the same moment', async () => {
     const jobs = [];
-    for (const registration of ['AA1', 'BB2', 'CC3', 'DD4']) jobs.push(await finishedJob(registration));
+    for (const registration of ['AA1', 'BB2', 'CC3', 'DD4']) jobs.push(await done(registration));
     await Promise.all(jobs.map(issue));
     const invoices = await test.db.invoice.findMany({ orderBy: { serial: 'asc' } });
     expect(invoices.map(({ number }) => number)).toEqual(['2026-0001', '2026-0002', '2026-0003', '2026-0004']);
   });
 
   it('issues once, whatever is pressed twice', async () => {
-    const jobId = await finishedJob();
+    const jobId = await done();
     const { text } = await desk.get(`/till/jobs/${jobId}`).expect(200);
     const marks = formMarks(text, 'issue');
     const press = () => desk.post(`/till/jobs/${jobId}/issue`).type('form').send(marks);
@@ -99,7 +86,7 @@ describe('issuing', () => {
   });
 
   it('is refused by the database to change or to skip', async () => {
-    const id = await issue(await finishedJob());
+    const id = await issue(await done());
     await expect(test.db.invoice.update({ where: { id }, data: { payable: '1.00' } })).rejects.toThrow();
     await expect(test.db.invoice.delete({ where: { id } })).rejects.toThrow();
     const row = await test.db.invoice.findUniqueOrThrow({ where: { id } });
@@ -108,7 +95,7 @@ describe('issuing', () => {
   });
 
   it('prints the frozen figures, the same bytes each time', async () => {
-    const id = await issue(await finishedJob());
+    const id = await issue(await done());
     const { totals } = (await test.db.invoice.findUniqueOrThrow({ where: { id } })).document as unknown as {
       totals: { payable: string; taxExclusive: string };
     };
@@ -128,7 +115,7 @@ describe('issuing', () => {
 
 describe('payments', () => {
   it('close the invoice and the customer’s debt, and never go beyond', async () => {
-    const jobId = await finishedJob();
+    const jobId = await done();
     const id = await issue(jobId);
     expect(await test.db.jobDebt.count({ where: { jobId, kind: 'customer-money', endedAt: null } })).toBe(1);
     const pay = async (amount: string) => {

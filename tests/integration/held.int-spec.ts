@@ -88,7 +88,9 @@ async function bill(client: DbClient, { kind = 'invoice', net = 100, series = 'A
 }
 const credit = (client: DbClient, originalId: string, change: Bill = {}) => bill(client, { kind: 'credit-note', originalId, ...change });
 const pay = (client: DbClient, invoiceId: string, amount: string) =>
-  client.payment.create({ data: { invoiceId, amount, method: 'card', paidOn: NOW, takenById: PERSON, takenAt: NOW } });
+  client.payment.create({
+    data: { invoiceId, amount, method: 'card', why: amount.startsWith('-') ? 'paid back' : '', paidOn: NOW, takenById: PERSON, takenAt: NOW },
+  });
 
 describe('an invoice', () => {
   it('is the only one of its job until it is credited in full', async () => {

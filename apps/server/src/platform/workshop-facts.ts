@@ -29,6 +29,19 @@ export interface Workshop {
   vatRatePct: string;
   payWithinDays: number;
   guaranteeWords: string;
+  companyNumber: string;
+  paper: 'a4' | 'letter';
+  /** Which PDF of an invoice is made: with the structured invoice in it or without. */
+  pdfForm: 'plain' | 'hybrid' | 'hybrid-for-business';
+  vatCategory: 'S' | 'Z' | 'E' | 'O';
+  exemptionWords: string;
+  cashAccounting: boolean;
+  simplifiedLimit: string | null;
+  depositForm: 'tax-document' | 'prepaid';
+  /** As the money library reads it; null: the plain mark-up. */
+  partsRule: unknown;
+  consumablesPct: string;
+  consumablesMost: string | null;
   returnLeadDays: number;
   fillToleranceMl: number;
   topUpToleranceMl: number;
@@ -47,6 +60,13 @@ export function toWorkshop(row: WorkshopRow): Workshop {
     partsMarkupPct: row.partsMarkupPct.toString(),
     wasteChargePerL: row.wasteChargePerL.toFixed(2),
     vatRatePct: row.vatRatePct.toString(),
+    paper: row.paper === 'letter' ? 'letter' : 'a4',
+    pdfForm: row.pdfForm as Workshop['pdfForm'],
+    vatCategory: row.vatCategory as Workshop['vatCategory'],
+    simplifiedLimit: row.simplifiedLimit?.toFixed(2) ?? null,
+    depositForm: row.depositForm as Workshop['depositForm'],
+    consumablesPct: row.consumablesPct.toString(),
+    consumablesMost: row.consumablesMost?.toFixed(2) ?? null,
   };
 }
 

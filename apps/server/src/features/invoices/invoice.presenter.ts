@@ -1,3 +1,4 @@
+import { structuredProblems } from '#libs/invoicing';
 import type { FormState } from '../../platform/pages/form-state.ts';
 import { isoDay, plainDate } from '../../web/dates.ts';
 import { type FieldView, formFields } from '../../web/form-field.ts';
@@ -14,7 +15,9 @@ export interface InvoiceView {
   head: { title: string; lead: string; rest: string; actions: { href: string; label: string; main?: boolean }[] };
   print: PrintView;
   pdfHref: string;
-  ublHref: string;
+  structured: { ublHref: string; ciiHref: string } | undefined;
+  /** What EN 16931 wants and is not on it. */
+  unstructured: string[];
   jobHref: string | undefined;
   payments: { amount: string; how: string; on: string; reference: string }[];
   open: string;
@@ -29,6 +32,7 @@ export function presentInvoice(
 ): InvoiceView {
   const open = openOn(invoice);
   const isPaid = Number(open) === 0;
+  const problems = structuredProblems(invoice.document);
   return {
     title: `Invoice ${invoice.number}`,
     head: {
@@ -39,7 +43,8 @@ export function presentInvoice(
     },
     print: presentPrint(invoice.document, isDemo),
     pdfHref: urls.invoicePdf(invoice.id),
-    ublHref: `/api/v1/invoices/${invoice.id}/ubl.xml`,
+    structured: problems.length > 0 ? undefined : { ublHref: urls.invoiceUbl(invoice.id), ciiHref: urls.invoiceCii(invoice.id) },
+    unstructured: problems.map(({ what }) => what),
     jobHref: invoice.jobId === null ? undefined : urls.job(invoice.jobId),
     payments: invoice.payments.map(({ amount, method, paidOn, reference }) => ({
       amount: amountText(amount),

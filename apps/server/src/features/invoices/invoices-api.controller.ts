@@ -6,6 +6,7 @@ import { AnyStaff, Only, ChangesNothing } from '../../platform/access/access.dec
 import { DomainError } from '../../platform/domain-error.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { DocumentsService } from './documents.service.ts';
+import type { InvoiceFileRow } from './invoices.repository.ts';
 
 @Controller('api/v1/invoices')
 export class InvoicesApiController {
@@ -39,11 +40,21 @@ export class InvoicesApiController {
     await reply.type(mediaType).send(Buffer.from(bytes));
   }
 
-  /** The same invoice as UBL 2.1 (EN 16931). */
+  /** The same invoice as UBL 2.1 (EN 16931); 422 with what it lacks where it can't be structured. */
   @Get(':id/ubl.xml')
   @Only('desk', 'owner')
   async ubl(@Param('id', IdPipe) id: string, @Res() reply: FastifyReply): Promise<void> {
-    const { bytes, mediaType } = await this.documents.ubl(id);
-    await reply.type(`${mediaType}; charset=utf-8`).send(Buffer.from(bytes));
+    await sendXml(reply, await this.documents.ubl(id));
   }
+
+  /** The same invoice as CII D16B (EN 16931), as it is attached to a hybrid PDF. */
+  @Get(':id/cii.xml')
+  @Only('desk', 'owner')
+  async cii(@Param('id', IdPipe) id: string, @Res() reply: FastifyReply): Promise<void> {
+    await sendXml(reply, await this.documents.cii(id));
+  }
+}
+
+async function sendXml(reply: FastifyReply, { bytes, mediaType }: InvoiceFileRow): Promise<void> {
+  await reply.type(`${mediaType}; charset=utf-8`).send(Buffer.from(bytes));
 }

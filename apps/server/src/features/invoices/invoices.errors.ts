@@ -59,6 +59,17 @@ export const contentsMissing = (missing: readonly MissingContent[]): DomainError
     errors: missing.map(({ what, where }) => ({ field: '', message: `${what} Enter it at: ${where}.` })),
   });
 
+/** EN 16931 wants more than the frozen record holds: the page stands, the structured form can't be made. */
+export const notStructured = (problems: readonly MissingContent[]): DomainError =>
+  new DomainError(
+    'impossible',
+    'not-structured',
+    'This document can’t be sent as a structured invoice: something that EN 16931 wants is not on it.',
+    {
+      errors: problems.map(({ field, what, basis }) => ({ field, message: `${what} (${basis}).` })),
+    },
+  );
+
 /** The draft itself can't be. */
 export const badDraft = (errors: readonly LineError[]): DomainError =>
   new DomainError('impossible', 'bad-draft', 'The draft can’t be computed yet.', {
@@ -68,6 +79,16 @@ export const badDraft = (errors: readonly LineError[]): DomainError =>
 /** A figure of the line can't be. */
 export const badFigure = (field: string, message: string): DomainError =>
   new DomainError('malformed', 'bad-figure', message, { errors: [{ field, message }] });
+
+/** Somebody else saved the settings first. */
+export const settingsChanged = (): DomainError =>
+  new DomainError('stale', 'changed-meanwhile', 'Somebody changed the settings in between. Look at them again.');
+
+/** There is no work of this kind. */
+export const noSuchWork = (): DomainError =>
+  new DomainError('malformed', 'no-such-work', 'Choose the work from the list.', {
+    errors: [{ field: 'templateKey', message: 'Choose the work from the list.' }],
+  });
 
 /** More than is owed. */
 export const tooMuchPaid = (open: string): DomainError =>

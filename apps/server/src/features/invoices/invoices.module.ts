@@ -7,12 +7,24 @@ import { InvoicesRepository } from './invoices.repository.ts';
 import { IssueService } from './issue.service.ts';
 import { JobBillRepository } from './job-bill.repository.ts';
 import { PaymentsService } from './payments.service.ts';
+import { TillSettingsController } from './settings/till-settings.controller.ts';
+import { TillSettingsRepository } from './settings/till-settings.repository.ts';
+import { TillSettingsService } from './settings/till-settings.service.ts';
 import { TillController } from './till.controller.ts';
 
 @Module({
   imports: [JobCardsModule],
-  controllers: [InvoicesApiController, TillController],
-  providers: [DocumentsService, DraftsService, InvoicesRepository, IssueService, JobBillRepository, PaymentsService],
+  controllers: [InvoicesApiController, TillController, TillSettingsController],
+  providers: [
+    DocumentsService,
+    DraftsService,
+    InvoicesRepository,
+    IssueService,
+    JobBillRepository,
+    PaymentsService,
+    TillSettingsRepository,
+    TillSettingsService,
+  ],
   exports: [DraftsService],
 })
 export class InvoicesModule {}

@@ -9,6 +9,7 @@ export interface InvoiceRow {
   kind: string;
   jobId: string | null;
   issuedOn: Date;
+  issuedAt: Date;
   dueOn: Date;
   currency: string;
   payable: string;

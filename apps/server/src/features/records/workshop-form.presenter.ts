@@ -5,7 +5,7 @@ import { urls } from '../../web/urls.ts';
 
 export interface WorkshopFormView {
   title: string;
-  head: { title: string; lead: string; rest: string };
+  head: { title: string; lead: string; rest: string; actions: { href: string; label: string }[] };
   action: string;
   back: string;
   version: number;
@@ -27,6 +27,7 @@ export function presentWorkshopForm(form: FormState, workshop: Workshop): Worksh
       title: 'Workshop details',
       lead: 'What stands on the paper, and what the benches reckon with.',
       rest: 'Issued invoices keep what they said.',
+      actions: [{ href: urls.invoicing, label: 'Invoice settings' }],
     },
     action: urls.workshop,
     back: urls.office,
