@@ -89,7 +89,15 @@ async function bill(client: DbClient, { kind = 'invoice', net = 100, series = 'A
 const credit = (client: DbClient, originalId: string, change: Bill = {}) => bill(client, { kind: 'credit-note', originalId, ...change });
 const pay = (client: DbClient, invoiceId: string, amount: string) =>
   client.payment.create({
-    data: { invoiceId, amount, method: 'card', why: amount.startsWith('-') ? 'paid back' : '', paidOn: NOW, takenById: PERSON, takenAt: NOW },
+    data: {
+      invoiceId,
+      amount,
+      method: 'card',
+      why: amount.startsWith('-') ? 'paid back' : '',
+      paidOn: NOW,
+      takenById: PERSON,
+      takenAt: NOW,
+    },
   });
 
 describe('an invoice', () => {

@@ -7,15 +7,20 @@ import { STAGE_MOVES } from '#libs/checklist';
 import { type Connection, type Database, drift, Prisma } from '#libs/db';
 import { UNIT_MOVES } from '#libs/unit-life';
 import { emptyTables, openTestDatabase, refusal } from '../support/database.ts';
+import { keepTillRows } from '../support/till-rows.ts';
 import { keepRunUpRows } from '../support/warm-up-rows.ts';
 
 /** What is added to and never rewritten. Personal values apart from their entry may be erased, and nothing else. */
 const KEPT = [
   'audit_entry',
   'audit_seal',
+  'cash_up',
+  'cash_up_line',
+  'cash_up_payment',
   'gauge_look',
   'invoice',
   'invoice_file',
+  'invoice_prepayment',
   'job_action',
   'job_stage_change',
   'job_template',
@@ -69,6 +74,7 @@ beforeAll(async () => {
     },
   });
   await keepRunUpRows(db, NOW);
+  await keepTillRows(db, NOW);
   // The demo takes seconds to lay out, and a busy machine's patience.
 }, 240_000);
 afterAll(() => db.$disconnect());

@@ -151,7 +151,7 @@ describe('money on account', () => {
 
   it('is taken by an invoice of its own job', async () => {
     const { id: paymentId } = await money('100', { jobId: job.jobId });
-    const other = await makeJob(db, { deskId: PERSON, registration: 'BB2' });
+    const other = await makeJob(db, { deskId: PERSON, registration: 'BB2', keyTag: 15 });
     const invoiceId = await bill([{ rate: '20', taxable: 100, tax: 20 }], { jobId: other.jobId });
     expect(await refusal(db.invoicePrepayment.create({ data: { paymentId, invoiceId } }))).toBe('RW009');
   });

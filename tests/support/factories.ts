@@ -5,7 +5,12 @@ import type { Database } from '#libs/db';
 /** A customer with a car and a job of the named template; key tag 14, not yet here. */
 export async function makeJob(
   db: Database,
-  { deskId, template = 'thermostat', registration = 'TQ40KES' }: { deskId: string; template?: string; registration?: string },
+  {
+    deskId,
+    template = 'thermostat',
+    registration = 'TQ40KES',
+    keyTag = 14,
+  }: { deskId: string; template?: string; registration?: string; keyTag?: number },
 ): Promise<{ jobId: string; vehicleId: string; customerId: string }> {
   const customer = await db.customer.create({
     data: { name: 'Odile Quill', addressLines: ['19 Lark Row'], postcode: 'SM4 7AB', city: 'Saltmere', country: 'IE' },
@@ -31,7 +36,7 @@ export async function makeJob(
       complaint: 'Heater lukewarm',
       createdAt: new Date('2026-06-08T09:00:00Z'),
       createdById: deskId,
-      keyTag: 14,
+      keyTag,
     },
   });
   return { jobId: job.id, vehicleId: vehicle.id, customerId: customer.id };
