@@ -321,6 +321,12 @@ describe('an address', () => {
     expect(text).not.toMatch(/at .*\.ts:|node_modules/);
   });
 
+  it('that we do not have is told in words of ours, on pages and to programs', async () => {
+    const words = 'Nothing is at this address: check how it is written.';
+    expect((await owner.get('/nowhere').expect(404)).text).toContain(words);
+    expect((await owner.get('/api/v1/nowhere').expect(404)).body).toMatchObject({ type: '/problems/no-such-address', detail: words });
+  });
+
   it('takes any query: repeated, nested, hostile', async () => {
     const wrong: string[] = [];
     for (const { address, route } of pages.filter(({ address }) => !address.includes('?'))) {

@@ -1,4 +1,4 @@
-import { HttpException } from '@nestjs/common';
+import { HttpException, NotFoundException } from '@nestjs/common';
 import { sqlState } from '#libs/db';
 import { DomainError, type ErrorKind, type FieldError } from './domain-error.ts';
 
@@ -63,9 +63,18 @@ const UNSTORABLE = new Set(['22003', '22007', '22008', '22021', '22P02', '22P05'
 const unstorable = (): DomainError =>
   new DomainError('malformed', 'unstorable', 'Something you sent can’t be kept: a figure or date out of range, or a sign that is no text.');
 
+/** The frameworks name the method and the address again, which helps nobody who mistyped it. */
+const noSuchAddress = (): DomainError =>
+  new DomainError('not-found', 'no-such-address', 'Nothing is at this address: check how it is written.');
+
+function inOurWords(thrown: unknown): unknown {
+  if (UNSTORABLE.has(sqlState(thrown) ?? '')) return unstorable();
+  return thrown instanceof NotFoundException ? noSuchAddress() : thrown;
+}
+
 /** Anything thrown becomes a problem that says what to change; what nobody expected says nothing of our insides. */
 export function toProblem(thrown: unknown): Problem {
-  const error = UNSTORABLE.has(sqlState(thrown) ?? '') ? unstorable() : thrown;
+  const error = inOurWords(thrown);
   if (error instanceof DomainError) {
     const status = statusOf(error.kind);
     const { errors, extra } = error.details;

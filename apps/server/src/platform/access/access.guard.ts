@@ -62,9 +62,7 @@ export class AccessGuard implements CanActivate {
     const store = requestContext.getStore();
     if (!store) throw new Error('The context hook must run before the guard');
     const key = state.form ? state.form.key : request.headers['idempotency-key'];
-    if (!isRequestKey(key)) {
-      throw new DomainError('malformed', 'key-missing', 'Send the header Idempotency-Key with a UUID of its own for each change.');
-    }
+    if (!isRequestKey(key)) throw state.form ? formWithoutKey() : callWithoutKey();
     const route = `${request.method} ${request.url}`;
     store.requestKey = {
       scope: state.session?.staff.staffId ?? 'door',
@@ -74,6 +72,12 @@ export class AccessGuard implements CanActivate {
     };
   }
 }
+
+const callWithoutKey = (): DomainError =>
+  new DomainError('malformed', 'key-missing', 'Send the header Idempotency-Key with a UUID of its own for each change.');
+
+const formWithoutKey = (): DomainError =>
+  new DomainError('malformed', 'key-missing', 'Something of this form was lost on the way: reload the page and send it again.');
 
 /** Tells a repeat from another change under the same key: by all that was sent, files included. */
 function bodyHash(request: FastifyRequest): string {
