@@ -16,6 +16,7 @@ import { PurchasingModule } from './features/purchasing/purchasing.module.ts';
 import { RecordsModule } from './features/records/records.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
 import { WarmUpModule } from './features/warm-up/warm-up.module.ts';
+import { SupplierDocumentsModule } from './features/supplier-documents/supplier-documents.module.ts';
 
 @Module({})
 export class AppModule {
@@ -37,6 +38,7 @@ export class AppModule {
         PurchasingModule,
         WarmUpModule,
         PhotosModule,
+        SupplierDocumentsModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },

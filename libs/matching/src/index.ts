@@ -1,3 +1,4 @@
+export { creditDifference } from './credit-lines/credit-difference.ts';
 export {
   type CreditDifference,
   type CreditLine,

@@ -43,6 +43,7 @@ export interface Workshop {
   consumablesPct: string;
   consumablesMost: string | null;
   returnLeadDays: number;
+  labelFromNet: string;
   fillToleranceMl: number;
   topUpToleranceMl: number;
   version: number;
@@ -67,6 +68,7 @@ export function toWorkshop(row: WorkshopRow): Workshop {
     depositForm: row.depositForm as Workshop['depositForm'],
     consumablesPct: row.consumablesPct.toString(),
     consumablesMost: row.consumablesMost?.toFixed(2) ?? null,
+    labelFromNet: row.labelFromNet.toFixed(2),
   };
 }
 

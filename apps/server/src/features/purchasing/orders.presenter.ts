@@ -137,7 +137,7 @@ export function presentOrder(
           : `${order.supplier.name}: ${waiting} of ${units.length} still to come.`,
       rest: `Ordered by ${who} on ${dateText(order.orderedAt, place.timeZone)}${order.expectedOn ? `, due ${plainDate(order.expectedOn)}` : ''}.`,
       actions: [
-        { href: urls.orders, label: 'To the orders' },
+        { href: urls.orderLabels(order.id), label: 'Print labels' },
         ...(first?.job ? [{ href: urls.jobParts(first.job.id), label: 'To the bench' }] : []),
       ],
     },

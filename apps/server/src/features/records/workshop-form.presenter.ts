@@ -62,6 +62,16 @@ export function presentWorkshopForm(form: FormState, workshop: Workshop): Worksh
       }),
       text('vatRatePct', 'VAT rate', workshop.vatRatePct, { unit: '%', inputmode: 'decimal', short: true }),
       text('payWithinDays', 'Pay within', String(workshop.payWithinDays), { unit: 'days', inputmode: 'numeric', short: true }),
+      text('returnLeadDays', 'Returns leave before the last day by', String(workshop.returnLeadDays), {
+        unit: 'days',
+        inputmode: 'numeric',
+        short: true,
+      }),
+      text('labelFromNet', 'A piece that can’t go back has a label from', workshop.labelFromNet, {
+        unit: workshop.currency,
+        inputmode: 'decimal',
+        short: true,
+      }),
       text('altitudeM', 'Height above the sea', String(workshop.altitudeM), { unit: 'm', short: true }),
       text('coldestAirC', 'Coldest air to expect', String(workshop.coldestAirC), { unit: '°C', short: true }),
       text('hottestAirC', 'Hottest air to expect', String(workshop.hottestAirC), { unit: '°C', short: true }),

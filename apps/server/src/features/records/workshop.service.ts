@@ -29,6 +29,8 @@ export class WorkshopService {
       coldestAirC: figure(input.coldestAirC),
       hottestAirC: figure(input.hottestAirC),
       payWithinDays: Number(input.payWithinDays),
+      returnLeadDays: Number(input.returnLeadDays),
+      labelFromNet: figure(input.labelFromNet),
       altitudeM: Number(input.altitudeM),
       isOnePerson: isOnePerson === 'on',
     };

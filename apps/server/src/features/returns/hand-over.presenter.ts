@@ -10,6 +10,7 @@ export interface HandOverView {
   title: string;
   head: { title: string; lead: string; rest: string };
   action: string;
+  makeNote: string;
   back: string;
   units: { id: string; label: string; what: string; by: string; amount: string; note: string; isTicked: boolean }[];
   hasUnits: boolean;
@@ -29,6 +30,7 @@ export function presentHandOver(form: FormState, { units, currency }: Shelf, sup
       rest: supplier ? `They: ${termsText(supplier, currency)}. Put each code on its box before it leaves.` : '',
     },
     action: urls.handOver(supplierId),
+    makeNote: urls.makeReturnNote(supplierId),
     back: urls.returnsShelf,
     hasUnits: theirs.length > 0,
     units: theirs.map(({ unit, open, against }) => ({

@@ -29,6 +29,7 @@ function unit(variantId: string, change: Partial<Unit> = {}, terms: Partial<Unit
     orderLine: null,
     variant: { id: variantId, partNumber: variantId, name: 'Thermostat', priceNet: '20.00', supplier: { ...SUPPLIER, ...terms } },
     money: [],
+    openNet: '0.00',
     ...change,
   };
 }

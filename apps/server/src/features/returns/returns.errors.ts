@@ -49,3 +49,24 @@ export const openedForGood = (supplier: string): DomainError =>
   new DomainError('malformed', 'opened-for-good', `${supplier} takes back unopened boxes only: say that you mean to open it.`, {
     errors: [{ field: 'sure', message: `${supplier} takes back unopened boxes only: an opened one is ours to keep.` }],
   });
+
+/** No return note has this address. */
+export const noNote = (): DomainError => new DomainError('not-found', 'no-note', 'This return note is not on record.');
+
+/** The note has been signed already. */
+export const leftAlready = (): DomainError =>
+  new DomainError('conflict', 'left-already', 'This return note has left already: look at what it says now.');
+
+/** None of the pieces waits here to go back to this supplier. */
+export const nothingLeaves = (): DomainError =>
+  new DomainError('conflict', 'nothing-leaves', 'Of these pieces not all wait here to go back any more: tick those that do.', {
+    errors: [{ field: 'units', message: 'Tick pieces that wait here to go back.' }],
+  });
+
+/** No piece here has a label of its own. */
+export const noLabels = (): DomainError =>
+  new DomainError(
+    'impossible',
+    'no-labels',
+    'There is no piece to label: none can go back, and none costs as much as the workshop has set for a label.',
+  );

@@ -1,6 +1,10 @@
 import { Module } from '@nestjs/common';
 import { JobCardsModule } from '../job-cards/job-cards.module.ts';
+import { Labels } from './labels.service.ts';
 import { ReleaseRepository } from './release.repository.ts';
+import { ReturnNotesController } from './return-notes.controller.ts';
+import { ReturnNotesRepository } from './return-notes.repository.ts';
+import { ReturnNotes } from './return-notes.service.ts';
 import { SetAsideRelease } from './set-aside-release.service.ts';
 import { ShelfController } from './shelf.controller.ts';
 import { ShelfRepository } from './shelf.repository.ts';
@@ -12,8 +16,19 @@ import { Units } from './units.service.ts';
 
 @Module({
   imports: [JobCardsModule],
-  controllers: [ShelfController, UnitsController],
-  providers: [Units, UnitActs, UnitsRepository, SetAsideRelease, ReleaseRepository, ShelfService, ShelfRepository],
+  controllers: [ShelfController, UnitsController, ReturnNotesController],
+  providers: [
+    Units,
+    UnitActs,
+    UnitsRepository,
+    ReturnNotes,
+    ReturnNotesRepository,
+    Labels,
+    SetAsideRelease,
+    ReleaseRepository,
+    ShelfService,
+    ShelfRepository,
+  ],
   exports: [Units, UnitActs, SetAsideRelease],
 })
 export class ReturnsModule {}

@@ -39,6 +39,7 @@ export interface ShelfView {
   exposure: { name: string; phone: string; out: string; late: string; shelf: string; soon: string; owe: string }[];
   account: { bold: string; words: string };
   find: { action: string; fields: Record<string, FieldView> };
+  labelsHref: string;
   errors: FormState['summary'];
 }
 
@@ -96,6 +97,7 @@ export function presentShelf(shelf: Shelf, find: FormState): ShelfView {
         { name: 'code', label: 'Code of a piece', required: true, maxlength: 20, autocomplete: 'off', short: true },
       ]),
     },
+    labelsHref: urls.labels,
     errors: find.summary,
   };
 }
@@ -118,8 +120,8 @@ function headOf({ units, suppliers, month, currency }: Shelf): ShelfView['head']
       currency,
     )} is at suppliers${isLate ? `; ${moneyText(late, currency)} of it is late` : ', none of it late'}.`,
     rest: `${moneyText(soon, currency)} must leave within a week or it is ours. In 30 days ${moneyText(month.recovered, currency)} came back, ${moneyText(month.lost, currency)} was given up.`,
-    actions:
-      first === undefined
+    actions: [
+      ...(first === undefined
         ? []
         : [
             {
@@ -130,7 +132,9 @@ function headOf({ units, suppliers, month, currency }: Shelf): ShelfView['head']
                   : `Pack the ${theirs.length} for ${first.unit.variant.supplier.name}`,
               main: true,
             },
-          ],
+          ]),
+      { href: urls.papers, label: 'Suppliers’ papers' },
+    ],
   };
 }
 

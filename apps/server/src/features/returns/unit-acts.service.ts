@@ -2,11 +2,14 @@ import { Injectable } from '@nestjs/common';
 import type { Tx } from '#libs/db';
 import { Decimal } from '#libs/money';
 import { expectedCredit, openAmount, type ReturnReason, type UnitPlace } from '#libs/unit-life';
+import { Clock } from '../../platform/clock.ts';
+import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import type { MoneyDto } from './dto/unit-acts.dto.ts';
 import { cannotGoBack, noAmount, noSuchEntry, nothingOpen, openedForGood } from './returns.errors.ts';
+import { ReturnNotesRepository } from './return-notes.repository.ts';
 import type { MoneyRow, Unit } from './units.repository.ts';
-import { type UnitMove, Units } from './units.service.ts';
+import { type MoneyToEnter, type UnitMove, Units } from './units.service.ts';
 
 const counterOf = (id: string): string => `counter-entry to ${id}`;
 const decimal = (typed: string): string => new Decimal(typed.replace(',', '.')).toFixed(2);
@@ -16,7 +19,9 @@ const decimal = (typed: string): string => new Decimal(typed.replace(',', '.')).
 export class UnitActs {
   constructor(
     private readonly units: Units,
+    private readonly notes: ReturnNotesRepository,
     private readonly unitOfWork: UnitOfWork,
+    private readonly clock: Clock,
   ) {}
 
   /** On its way back; refused where the supplier will not take it. */
@@ -36,13 +41,30 @@ export class UnitActs {
   async handOver(ids: readonly string[], evidence: string): Promise<void> {
     await this.unitOfWork.run(async (tx) => {
       // In one order for everybody, so that two people at once wait for each other and not in a ring.
+      const units: Unit[] = [];
       for (const id of [...new Set(ids)].sort()) {
         const unit = await this.units.hold(tx, id);
-        await this.units.move(tx, unit, { to: 'handed-over', evidence });
-        await this.closeIfPaid(tx, unit);
+        await this.leave(tx, unit, evidence);
+        units.push(unit);
       }
+      await this.note(tx, units, evidence);
       return null;
     });
+  }
+
+  async leave(tx: Tx, unit: Unit, evidence: string): Promise<void> {
+    await this.units.move(tx, unit, { to: 'handed-over', evidence });
+    await this.closeIfPaid(tx, unit);
+  }
+
+  /** Whatever leaves has a number that its supplier can be asked about. */
+  private async note(tx: Tx, units: readonly Unit[], evidence: string): Promise<void> {
+    const at = this.clock.now();
+    for (const supplierId of new Set(units.map(({ variant }) => variant.supplier.id))) {
+      const theirs = units.filter(({ variant }) => variant.supplier.id === supplierId).map(({ id }) => id);
+      const noteId = await this.notes.create(tx, { supplierId, madeAt: at, madeById: currentStaff().staffId }, theirs);
+      await this.notes.leave(tx, noteId, { at, evidence });
+    }
   }
 
   /** Money is always taken in, wherever the piece is. A credit that keeps just what the terms allow leaves nothing to chase. */
@@ -50,12 +72,23 @@ export class UnitActs {
     const amountNet = decimal(amount);
     if (new Decimal(amountNet).isZero()) throw noAmount();
     await this.act(id, async (tx, unit) => {
-      await this.units.enter(tx, unit, { kind, amountNet, reference });
-      const restocking = kind === 'credited' ? restockingLeft(unit) : null;
-      if (restocking !== null)
-        await this.units.enter(tx, unit, { kind: 'loss-accepted', amountNet: restocking, reference, why: 'Restocking within the terms' });
-      await this.closeIfPaid(tx, unit);
+      await this.take(tx, unit, { kind, amountNet, reference });
     });
+  }
+
+  /** Money as a paper says it, in the transaction of that paper. @returns the entry's id. */
+  async take(tx: Tx, unit: Unit, money: MoneyToEnter): Promise<string> {
+    const entryId = await this.units.enter(tx, unit, money);
+    const restocking = money.kind === 'credited' ? restockingLeft(unit) : null;
+    if (restocking !== null)
+      await this.units.enter(tx, unit, {
+        kind: 'loss-accepted',
+        amountNet: restocking,
+        reference: money.reference ?? '',
+        why: RESTOCKING_WORDS,
+      });
+    await this.closeIfPaid(tx, unit);
+    return entryId;
   }
 
   /** The owner gives up what is open. */
@@ -78,9 +111,16 @@ export class UnitActs {
     await this.act(id, async (tx, unit) => {
       const entry = unit.money.find((one) => one.id === entryId);
       if (!entry || !canTakeBack(unit.money, entry)) throw noSuchEntry();
-      const amountNet = new Decimal(entry.amountNet).negated().toFixed(2);
-      await this.units.enter(tx, unit, { kind: entry.kind, amountNet, reference: counterOf(entry.id) });
+      await this.counter(tx, unit, entry);
     });
+  }
+
+  /** A credit takes with it the loss that its terms had accepted beside it. */
+  async counter(tx: Tx, unit: Unit, entry: MoneyRow): Promise<void> {
+    const beside = entry.kind === 'credited' ? unit.money.filter((one) => isRestockingOf(one, entry) && canTakeBack(unit.money, one)) : [];
+    for (const { id, kind, amountNet } of [entry, ...beside]) {
+      await this.units.enter(tx, unit, { kind, amountNet: new Decimal(amountNet).negated().toFixed(2), reference: counterOf(id) });
+    }
   }
 
   async openBox(id: string, isSure: boolean): Promise<void> {
@@ -109,6 +149,11 @@ export class UnitActs {
     });
   }
 }
+
+const RESTOCKING_WORDS = 'Restocking within the terms';
+
+const isRestockingOf = ({ kind, reference, why }: MoneyRow, credit: MoneyRow): boolean =>
+  kind === 'loss-accepted' && why === RESTOCKING_WORDS && reference === credit.reference;
 
 const REASON_WORDS: Readonly<Record<ReturnReason, string>> = {
   'not-needed': 'Not needed',

@@ -4,6 +4,7 @@ import type { Role } from '../../platform/request-context.ts';
 import { dateTimeText, plainDate } from '../../web/dates.ts';
 import { type FieldView, formFields } from '../../web/form-field.ts';
 import { moneyText } from '../../web/money-text.ts';
+import { returnNoteNumber } from '../../web/return-note-number.ts';
 import { termsText } from '../../web/terms-text.ts';
 import { urls } from '../../web/urls.ts';
 import { canTakeBack } from './unit-acts.service.ts';
@@ -15,6 +16,8 @@ export interface UnitPageFacts {
   moves: readonly MoveRow[];
   names: ReadonlyMap<string, string>;
   against: string | null;
+  /** Return notes that name it. */
+  notes: readonly { id: string; number: number }[];
   role: Role;
   timeZone: string;
   currency: string;
@@ -45,6 +48,8 @@ export interface UnitView {
   moves: { at: string; from: string; to: string; by: string; why: string }[];
   money: { at: string; kind: string; amount: string; reference: string; by: string; takeBack: string | undefined }[];
   hasMoney: boolean;
+  labelHref: string;
+  notes: { href: string; label: string }[];
   open: string;
   acts: UnitActView[];
   enter: { action: string; fields: Record<string, FieldView> };
@@ -59,7 +64,7 @@ const MONEY_WORDS: Readonly<Record<string, string>> = {
 };
 
 export function presentUnit(facts: UnitPageFacts, forms: UnitForms): UnitView {
-  const { unit, moves, names, against, timeZone, currency } = facts;
+  const { unit, moves, names, against, notes, timeZone, currency } = facts;
   const who = (id: string | null): string => (id === null ? 'by itself' : (names.get(id) ?? 'somebody'));
   const open = openAmount(unit.money).toFixed(2);
   const page = urls.unit(unit.id);
@@ -90,6 +95,8 @@ export function presentUnit(facts: UnitPageFacts, forms: UnitForms): UnitView {
       takeBack: canTakeBack(unit.money, entry) ? unitActUrl(unit.id, `money/${entry.id}/take-back`) : undefined,
     })),
     hasMoney: unit.money.length > 0,
+    labelHref: urls.label(unit.id),
+    notes: notes.map(({ id, number }) => ({ href: urls.returnNote(id), label: returnNoteNumber(number) })),
     open: moneyText(open, currency),
     acts: actsOf(facts, forms.act),
     enter: { action: unitActUrl(unit.id, 'money'), fields: moneyFields(unit, forms.money, { open, currency }) },

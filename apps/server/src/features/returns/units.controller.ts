@@ -10,6 +10,7 @@ import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { urls } from '../../web/urls.ts';
 import { HandOverDto, MoneyDto, OpenBoxDto, ReturnDto, SaleDto, WhyDto } from './dto/unit-acts.dto.ts';
 import { presentUnit, type UnitView } from './unit.presenter.ts';
+import { ReturnNotes } from './return-notes.service.ts';
 import { UnitActs } from './unit-acts.service.ts';
 import { Units } from './units.service.ts';
 
@@ -21,6 +22,7 @@ export class UnitsController {
   constructor(
     private readonly units: Units,
     private readonly acts: UnitActs,
+    private readonly notes: ReturnNotes,
     private readonly workshop: WorkshopFacts,
     private readonly flashes: Flashes,
   ) {}
@@ -29,13 +31,14 @@ export class UnitsController {
   @Render('features/returns/views/unit.hbs')
   async unit(@Param('id', IdPipe) id: string, @FormBack('act') act: FormState, @FormBack('money') money: FormState): Promise<UnitView> {
     const unit = await this.units.get(id);
-    const [moves, names, against, place] = await Promise.all([
+    const [moves, names, against, notes, place] = await Promise.all([
       this.units.moves(id),
       this.units.staffNames(),
       this.units.against(unit),
+      this.notes.ofUnit(id),
       this.workshop.get(),
     ]);
-    return presentUnit({ unit, moves, names, against, role: currentStaff().role, ...place }, { act, money });
+    return presentUnit({ unit, moves, names, against, notes, role: currentStaff().role, ...place }, { act, money });
   }
 
   @Post('return')

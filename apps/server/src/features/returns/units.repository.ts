@@ -23,6 +23,8 @@ export interface Unit {
   orderLine: { priceNet: string; order: { id: string; number: number; orderedAt: Date } } | null;
   variant: { id: string; partNumber: string; name: string; priceNet: string; supplier: UnitSupplier };
   money: MoneyRow[];
+  /** Charged less what came back or was given up. */
+  openNet: string;
 }
 
 interface UnitSupplier {
@@ -156,8 +158,9 @@ export class UnitsRepository {
 
   private async many(where: object, db: DbClient): Promise<Unit[]> {
     const rows = await db.partUnit.findMany({ where, include: WHOLE, orderBy: [{ createdAt: 'asc' }, { id: 'asc' }] });
-    return rows.map(({ orderLine, variant, money, ...row }) => ({
+    return rows.map(({ orderLine, variant, money, openNet, ...row }) => ({
       ...row,
+      openNet: openNet.toFixed(2),
       label: unitCodeText(row.code),
       job: toJob(row.job),
       whose: whoseText(toJob(row.job)),

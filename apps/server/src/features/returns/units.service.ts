@@ -22,6 +22,7 @@ import { backAgainst } from './return-candidate.ts';
 import { bareCode, codeProblem, unitCode } from './unit-code.ts';
 import { type MoveRow, type Unit, UnitsRepository } from './units.repository.ts';
 
+export { unitCodeText } from './unit-code.ts';
 export type { Unit } from './units.repository.ts';
 
 export interface UnitToMake {
@@ -130,7 +131,8 @@ export class Units {
     const returnBy = lastDay === null ? null : (dayColumn(lastDay) ?? null);
     await this.move(tx, unit, { to: 'set-aside', why: 'Goods in' });
     await this.units.setFacts(tx, id, { arrivedAt, returnBy });
-    if (!unit.orderLine || new Decimal(unit.orderLine.priceNet).isZero()) return;
+    // An invoice may have come before the piece and charged it already.
+    if (!unit.orderLine || new Decimal(unit.orderLine.priceNet).isZero() || unit.money.some(({ kind }) => kind === 'charged')) return;
     await this.enter(tx, unit, { kind: 'charged', amountNet: unit.orderLine.priceNet, reference: `order ${unit.orderLine.order.number}` });
   }
 
@@ -162,15 +164,22 @@ export class Units {
     await this.square(tx, unit.job?.id);
   }
 
-  async enter(tx: Tx, unit: Unit, { kind, amountNet, reference = '', why = '' }: MoneyToEnter): Promise<void> {
+  /** @returns the entry's id. */
+  async enter(tx: Tx, unit: Unit, { kind, amountNet, reference = '', why = '' }: MoneyToEnter): Promise<string> {
     const entry = { kind, amountNet, at: this.clock.now(), byId: requestContext.getStore()?.staff?.staffId ?? null, reference, why };
+    const id = await this.add(tx, unit, entry);
+    unit.money.push({ id, ...entry });
+    await this.square(tx, unit.job?.id);
+    return id;
+  }
+
+  private async add(tx: Tx, unit: Unit, entry: Omit<Unit['money'][number], 'id'>): Promise<string> {
     try {
-      unit.money.push({ id: await this.units.addMoney(tx, unit.id, entry), ...entry });
+      return await this.units.addMoney(tx, unit.id, entry);
     } catch (error) {
       if (violatedConstraint(error) === 'unit_money_one_charge') throw chargedAlready(unit.label);
       throw error;
     }
-    await this.square(tx, unit.job?.id);
   }
 
   /** The box is opened: some suppliers then take it back no more. */

@@ -63,6 +63,14 @@ export class WorkshopDto extends PostalAddressDto {
   @Matches(/^\d{1,3}$/, { message: 'Give the days in figures, such as 14.' })
   payWithinDays!: string;
 
+  /** Pieces are ready to go back so many days before their supplier's last day. */
+  @Matches(/^\d{1,2}$/, { message: 'Give the days in figures, such as 5.' })
+  returnLeadDays = '5';
+
+  @Transform(trimmed)
+  @Matches(MONEY, money('the price from which a piece has a label'))
+  labelFromNet = '50';
+
   @Transform(trimmed)
   @Matches(/^-?\d{1,4}$/, { message: 'Give the height above the sea in metres, such as 240.' })
   altitudeM!: string;

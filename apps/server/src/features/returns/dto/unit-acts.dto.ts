@@ -1,4 +1,4 @@
-import { Transform } from 'class-transformer';
+import { Transform, type TransformFnParams } from 'class-transformer';
 import { ArrayMaxSize, ArrayMinSize, IsArray, IsIn, IsString, IsUUID, Length, Matches } from 'class-validator';
 import { RETURN_REASONS, type ReturnReason } from '#libs/unit-life';
 import { Ticked } from '../../../platform/ticked.decorator.ts';
@@ -28,14 +28,26 @@ export class HandOverDto {
   evidence!: string;
 }
 
-/** Several pieces that leave together with one signature. */
-export class HandOverTogetherDto extends HandOverDto {
-  @Transform(({ value }: { value: unknown }) => (typeof value === 'string' ? [value] : value))
-  @IsArray({ message: 'Tick what leaves.' })
-  @ArrayMinSize(1, { message: 'Tick what leaves.' })
+const listed = ({ value }: TransformFnParams): unknown => (typeof value === 'string' ? [value] : value);
+const UNTICKED = { message: 'Tick what leaves.' };
+
+/** Pieces that leave together, as a return note names them. */
+export class LeavingDto {
+  @Transform(listed)
+  @IsArray(UNTICKED)
+  @ArrayMinSize(1, UNTICKED)
   @ArrayMaxSize(200, { message: 'Hand over 200 pieces at most at a time.' })
   @IsUUID('all', { each: true, message: 'Tick what leaves.' })
   units!: string[];
+}
+
+/** Several pieces that leave together with one signature. */
+export class HandOverTogetherDto extends LeavingDto {
+  /** Signature of the driver, or a tracking number. */
+  @Transform(trimmed)
+  @IsString(EVIDENCE_WORDS)
+  @Length(1, 120, EVIDENCE_WORDS)
+  evidence!: string;
 }
 
 export class SaleDto {
