@@ -1,17 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import type { DbClient, Tx } from '#libs/db';
+import type { DbClient } from '#libs/db';
 import { PrismaService } from '../../platform/database.ts';
-
-/** What somebody stated about the car, newest first. */
-export interface StatedFact {
-  key: string;
-  figure: number | null;
-  unit: string;
-  words: string;
-  source: string;
-  enteredById: string;
-  enteredAt: Date;
-}
 
 /** A torque that was used on this engine before, with where it is printed. */
 export interface EarlierTorque {
@@ -28,36 +17,9 @@ export interface ChosenVariant {
   probability: number;
 }
 
-export interface NewFact {
-  vehicleId: string;
-  jobId: string;
-  key: string;
-  figure: number;
-  unit: string;
-  words: string;
-  source: string;
-  enteredById: string;
-  enteredAt: Date;
-}
-
-const ON_THE_CARD = ['capacity', 'strength', 'freezing-point', 'technology', 'torque'];
-
 @Injectable()
 export class CardFiguresRepository {
   constructor(private readonly prisma: PrismaService) {}
-
-  async facts(vehicleId: string, db: DbClient = this.prisma.db): Promise<StatedFact[]> {
-    const rows = await db.vehicleFact.findMany({
-      where: { vehicleId, key: { in: ON_THE_CARD }, withdrawnAt: null },
-      orderBy: [{ enteredAt: 'desc' }, { id: 'desc' }],
-      select: { key: true, figure: true, unit: true, words: true, source: true, enteredById: true, enteredAt: true },
-    });
-    return rows.map((row) => ({ ...row, figure: row.figure?.toNumber() ?? null }));
-  }
-
-  async addFact(tx: Tx, fact: NewFact): Promise<string> {
-    return (await tx.vehicleFact.create({ data: fact, select: { id: true } })).id;
-  }
 
   async variant(jobId: string, db: DbClient = this.prisma.db): Promise<ChosenVariant | null> {
     const row = await db.fitmentChoice.findUnique({

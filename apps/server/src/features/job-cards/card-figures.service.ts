@@ -1,12 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { CardState } from '#libs/checklist';
 import { type FillAccount, fillAccount, pouredByStage } from '#libs/coolant';
-import { Clock } from '../../platform/clock.ts';
-import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { type Workshop, WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { CoolantShelf, type ShelfProduct } from '../coolant-shelf/coolant-shelf.service.ts';
-import { CardFiguresRepository, type ChosenVariant, type EarlierTorque, type StatedFact } from './card-figures.repository.ts';
+import { type StatedFact, VehicleFacts } from '../customers/vehicle-facts.service.ts';
+import { CardFiguresRepository, type ChosenVariant, type EarlierTorque } from './card-figures.repository.ts';
 import { type FillSoFar, fillSoFar } from './card-figures/fill-so-far.ts';
 import { type RefillRecipe, refillRecipe } from './card-figures/refill-recipe.ts';
 import { residualStrength, type ResidualStrength } from './card-figures/residual-strength.ts';
@@ -14,6 +13,8 @@ import { traySizeL } from './card-figures/tray-size.ts';
 import type { CardFactDto } from './dto/card-fact.dto.ts';
 import { badForm, noCard } from './job-cards.errors.ts';
 import { type CardRow, JobCardsRepository } from './job-cards.repository.ts';
+
+const ON_THE_CARD = ['capacity', 'strength', 'freezing-point', 'technology', 'torque'];
 
 /** The figures of this car and this job that the steps of its card show. */
 export interface CardFigures {
@@ -40,17 +41,17 @@ export interface CardFigures {
 export class CardFiguresService {
   constructor(
     private readonly figures: CardFiguresRepository,
+    private readonly facts: VehicleFacts,
     private readonly products: CoolantShelf,
     private readonly cards: JobCardsRepository,
     private readonly workshop: WorkshopFacts,
     private readonly unitOfWork: UnitOfWork,
-    private readonly clock: Clock,
   ) {}
 
   async of(row: CardRow, state: CardState): Promise<CardFigures> {
     const { id, vehicleId, vehicle } = row;
     const [facts, products, variant, earlierTorques, workshop] = await Promise.all([
-      this.figures.facts(vehicleId),
+      this.facts.of(vehicleId, ON_THE_CARD),
       this.products.onTheShelf(),
       this.figures.variant(id),
       this.figures.earlierTorques({ id, vehicleId, engineCode: vehicle.engineCode }),
@@ -67,7 +68,7 @@ export class CardFiguresService {
     if (key === 'capacity' && typed === 0)
       throw badForm([{ field: 'figure', message: 'A system holds more than nothing: type its litres.' }]);
     await this.unitOfWork.run(async (tx) =>
-      this.figures.addFact(tx, {
+      this.facts.state(tx, {
         vehicleId: row.vehicleId,
         jobId,
         key,
@@ -75,8 +76,6 @@ export class CardFiguresService {
         unit: key === 'capacity' ? 'L' : '°C',
         words,
         source,
-        enteredById: currentStaff().staffId,
-        enteredAt: this.clock.now(),
       }),
     );
   }

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { CoolantShelfModule } from '../coolant-shelf/coolant-shelf.module.ts';
 import { PhotosModule } from '../photos/photos.module.ts';
+import { CustomersModule } from '../customers/customers.module.ts';
 import { CardActs } from './card-acts.service.ts';
 import { CardApiController } from './card-api.controller.ts';
 import { CardFiguresRepository } from './card-figures.repository.ts';
@@ -18,7 +19,7 @@ import { JobStages } from './job-stages.service.ts';
 import { Templates } from './templates.service.ts';
 
 @Module({
-  imports: [CoolantShelfModule, PhotosModule],
+  imports: [CoolantShelfModule, CustomersModule, PhotosModule],
   controllers: [CardController, CardApiController],
   providers: [
     JobCards,

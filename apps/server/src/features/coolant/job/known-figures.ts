@@ -5,27 +5,28 @@ import type { Standing } from '../form/bench-field.ts';
 import type { KnownFigures } from '../refill/known.ts';
 import { saidFigure } from '../units/measure.ts';
 import type { FactKey } from './fact-keys.ts';
-import type { StatedFact } from './vehicle-facts.repository.ts';
+import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
 
 export interface JobFacts {
   readonly state: CardState;
-  readonly facts: readonly StatedFact[];
+  readonly facts: readonly StatedFact<FactKey>[];
   /** Names of those who wrote on the card, by id. */
   readonly names: ReadonlyMap<string, string>;
 }
 
-const newest = (facts: readonly StatedFact[], key: FactKey): StatedFact | undefined => facts.find((fact) => fact.key === key);
+const newest = (facts: readonly StatedFact<FactKey>[], key: FactKey): StatedFact<FactKey> | undefined =>
+  facts.find((fact) => fact.key === key);
 
 /** The system was opened more than once: what the card sums up is more than what is out now. */
 export const isOpenedAgain = ({ steps }: CardState): boolean => (steps['first-fill']?.round ?? 0) > 0;
 
-function saidOf(fact: StatedFact, { workshop }: BenchContext): string {
+function saidOf(fact: StatedFact<FactKey>, { workshop }: BenchContext): string {
   const who = `${fact.enteredBy} ${dateText(fact.enteredAt, workshop.timeZone)}`;
   return `${[fact.words, fact.source, who].filter((part) => part !== '').join(', ')}.`;
 }
 
 /** The newest statement, with those that differ beside it: none is written over. */
-function stated(facts: readonly StatedFact[], key: 'capacity' | 'cap', context: BenchContext): Standing<number> | undefined {
+function stated(facts: readonly StatedFact<FactKey>[], key: 'capacity' | 'cap', context: BenchContext): Standing<number> | undefined {
   const fact = newest(facts, key);
   if (fact?.figure == null) return undefined;
   const quantity = key === 'capacity' ? 'volume' : 'pressure';

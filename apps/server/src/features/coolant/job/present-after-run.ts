@@ -5,7 +5,8 @@ import { resultFigure, type ResultFigure, textFigure } from '../result-figure.ts
 import { inUnits } from '../units/in-units.ts';
 import { saidFigure } from '../units/measure.ts';
 import type { AfterRun } from './compare-after-run.ts';
-import type { StatedFact } from './vehicle-facts.repository.ts';
+import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
+import type { FactKey } from './fact-keys.ts';
 
 /** A figure of this job that is worth keeping with the car, as one button. */
 interface KeepView {
@@ -23,7 +24,7 @@ export interface AfterRunView {
 interface Job {
   readonly id: string;
   readonly number: number;
-  readonly facts: readonly StatedFact[];
+  readonly facts: readonly StatedFact<FactKey>[];
 }
 
 const keep = (label: string, values: Readonly<Record<string, string>>): KeepView => ({

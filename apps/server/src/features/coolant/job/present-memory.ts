@@ -10,7 +10,7 @@ import { TECHNOLOGY_OPTIONS } from '../tools/technology-fields.ts';
 import { saidFigure } from '../units/measure.ts';
 import { unitMark } from '../units/unit-mark.ts';
 import { FACT_KEYS, FACT_WORDS, type FactKey } from './fact-keys.ts';
-import type { StatedFact } from './vehicle-facts.repository.ts';
+import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
 
 interface FactRow {
   readonly id: string;
@@ -33,7 +33,7 @@ export interface MemoryView {
   readonly isOpen: boolean;
 }
 
-function valueOf({ key, figure, words }: StatedFact, context: BenchContext): string {
+function valueOf({ key, figure, words }: StatedFact<FactKey>, context: BenchContext): string {
   const { units } = context;
   switch (key) {
     case 'capacity':
@@ -63,7 +63,7 @@ interface MemoryOptions {
   readonly forms: { readonly fact: FormState; readonly withdraw: FormState };
 }
 
-function useOf(fact: StatedFact, context: BenchContext, address: Address): FactRow['use'] {
+function useOf(fact: StatedFact<FactKey>, context: BenchContext, address: Address): FactRow['use'] {
   const field = fact.key === 'capacity' ? 'holds' : fact.key === 'cap' ? 'cap' : undefined;
   if (field === undefined || fact.figure === null) return undefined;
   const quantity = field === 'holds' ? 'volume' : 'pressure';
@@ -73,7 +73,7 @@ function useOf(fact: StatedFact, context: BenchContext, address: Address): FactR
 
 function groupOf(
   key: FactKey,
-  facts: readonly StatedFact[],
+  facts: readonly StatedFact<FactKey>[],
   { context, address, forms, jobId }: MemoryOptions,
 ): MemoryView['groups'][number] {
   const own = facts.filter((fact) => fact.key === key);
@@ -140,7 +140,7 @@ function fields(form: FormState, { units }: BenchContext): MemoryView['fields'] 
 }
 
 /** The car's memory: what was stated, by whom, from where; differing statements side by side. */
-export function presentMemory(facts: readonly StatedFact[], options: MemoryOptions): MemoryView {
+export function presentMemory(facts: readonly StatedFact<FactKey>[], options: MemoryOptions): MemoryView {
   const form = options.forms.fact;
   const groups = FACT_KEYS.map((key) => groupOf(key, facts, options)).filter(({ rows }) => rows.length > 0);
   return {

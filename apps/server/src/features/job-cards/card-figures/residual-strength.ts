@@ -1,6 +1,6 @@
 import type { CardState } from '#libs/checklist';
 import type { StrengthInput } from '#libs/coolant';
-import type { StatedFact } from '../card-figures.repository.ts';
+import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
 
 export interface ResidualStrength {
   readonly strength: StrengthInput;

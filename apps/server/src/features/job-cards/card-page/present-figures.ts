@@ -2,7 +2,7 @@ import type { FigureName, Step } from '#libs/checklist';
 import { compareStrength, shownProtection } from '#libs/coolant';
 import { formatFigure, formatTemperature } from '#libs/units';
 import { dateText } from '../../../web/dates.ts';
-import type { StatedFact } from '../card-figures.repository.ts';
+import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
 import type { MissingFigure, RefillRecipe } from '../card-figures/refill-recipe.ts';
 import type { CardPage, FigureView } from './card-view.types.ts';
 import { plain } from './evidence-words.ts';
@@ -43,13 +43,11 @@ function figureOf(page: CardPage, step: Step, name: FigureName): FiguresView {
   }
 }
 
-function capacity({ figures, names, timeZone }: CardPage): FiguresView {
+function capacity({ figures, timeZone }: CardPage): FiguresView {
   const [newest, ...others] = figures.capacities;
   if (newest?.figure == null) return { figures: [], notes: ['What this system holds is not known yet.'] };
   const said = (fact: StatedFact): string =>
-    [fact.words, fact.source, `${names.get(fact.enteredById) ?? 'somebody'} ${dateText(fact.enteredAt, timeZone)}`]
-      .filter((text) => text !== '')
-      .join(', ');
+    [fact.words, fact.source, `${fact.enteredBy} ${dateText(fact.enteredAt, timeZone)}`].filter((text) => text !== '').join(', ');
   const differing = others.filter(({ figure }) => figure !== newest.figure);
   const notes = [
     `The system holds ${plain(newest.figure)} L: ${said(newest)}.`,
@@ -144,10 +142,10 @@ function tolerance({ figures, state }: CardPage): FiguresView {
   };
 }
 
-function torqueNotes({ figures, names, timeZone }: CardPage): string[] {
+function torqueNotes({ figures, timeZone }: CardPage): string[] {
   const stated = figures.torques.map(
-    ({ figure, unit, words, source, enteredById, enteredAt }) =>
-      `Stated for this car: ${[figure === null ? '' : `${plain(figure)} ${unit}`, words, source].filter((text) => text !== '').join(', ')} (${names.get(enteredById) ?? 'somebody'} ${dateText(enteredAt, timeZone)}).`,
+    ({ figure, unit, words, source, enteredBy, enteredAt }) =>
+      `Stated for this car: ${[figure === null ? '' : `${plain(figure)} ${unit}`, words, source].filter((text) => text !== '').join(', ')} (${enteredBy} ${dateText(enteredAt, timeZone)}).`,
   );
   const before = figures.earlierTorques.map(
     ({ setAt, unit, document, page, jobNumber }) =>
