@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { dayColumn, instantAt } from './dates.ts';
+import { dateText, dateTimeText, dayColumn, dayText, instantAt, isoDay, plainDate, timeText } from './dates.ts';
 
 describe('dayColumn', () => {
   it.each(['1970-01-01', '2026-02-28', '2199-12-31'])('takes %s', (day) => {
@@ -23,5 +23,18 @@ describe('instantAt', () => {
     ['2026-06-09', '24:30'],
   ])('refuses %s %s', (day, time) => {
     expect(instantAt(day, time, 'Europe/Dublin')).toBeUndefined();
+  });
+});
+
+describe('a time in words', () => {
+  const at = new Date('2026-06-08T23:05:00Z');
+  it('is that of the place', () => {
+    expect(dateText(at, 'Europe/Dublin')).toBe('9 Jun 2026');
+    expect(dayText(at, 'Europe/Dublin')).toBe('Tue 9 June');
+    expect(timeText(at, 'Europe/Dublin')).toBe('00:05');
+    expect(dateTimeText(at, 'Europe/Dublin')).toBe('9 Jun, 00:05');
+    expect(isoDay(at, 'Europe/Dublin')).toBe('2026-06-09');
+    expect(isoDay(at, 'America/Chicago')).toBe('2026-06-08');
+    expect(plainDate(new Date('2026-06-09T00:00:00Z'))).toBe('9 Jun 2026');
   });
 });

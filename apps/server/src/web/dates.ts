@@ -1,24 +1,59 @@
 import { DateTime } from 'luxon';
 
-const there = (at: Date, timeZone: string): DateTime => DateTime.fromJSDate(at, { zone: timeZone }).setLocale('en-GB');
+type Words = Partial<Record<Intl.DateTimeFormatPartTypes, string>>;
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+/** Also in the browser, where nothing heavier than its own calendar should be loaded. */
+function wordsOf(at: Date, timeZone: string, month: 'short' | 'long' | '2-digit' = 'short'): Words {
+  const key = `${timeZone} ${month}`;
+  const options = {
+    weekday: 'short',
+    day: 'numeric',
+    month,
+    year: 'numeric',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  } as const;
+  const format = formats.get(key) ?? new Intl.DateTimeFormat('en-GB', { ...options, timeZone });
+  formats.set(key, format);
+  return Object.fromEntries(format.formatToParts(at).map(({ type, value }) => [type, value]));
+}
 
 /** @example dateText(new Date('2026-06-09T10:00Z'), 'Europe/Dublin') // '9 Jun 2026' */
-export const dateText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('d LLL yyyy');
+export function dateText(at: Date, timeZone: string): string {
+  const { day, month, year } = wordsOf(at, timeZone);
+  return `${day} ${month} ${year}`;
+}
 
 /** @example dayText(…) // 'Tue 9 June' */
-export const dayText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('ccc d LLLL');
+export function dayText(at: Date, timeZone: string): string {
+  const { weekday, day, month } = wordsOf(at, timeZone, 'long');
+  return `${weekday} ${day} ${month}`;
+}
 
 /** @example timeText(…) // '09:40' */
-export const timeText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('HH:mm');
+export function timeText(at: Date, timeZone: string): string {
+  const { hour, minute } = wordsOf(at, timeZone);
+  return `${hour}:${minute}`;
+}
 
 /** @example dateTimeText(…) // '9 Jun, 09:40' */
-export const dateTimeText = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('d LLL, HH:mm');
+export function dateTimeText(at: Date, timeZone: string): string {
+  const { day, month } = wordsOf(at, timeZone);
+  return `${day} ${month}, ${timeText(at, timeZone)}`;
+}
 
 /** For an input of type date. @example isoDay(…) // '2026-06-09' */
-export const isoDay = (at: Date, timeZone: string): string => there(at, timeZone).toFormat('yyyy-MM-dd');
+export function isoDay(at: Date, timeZone: string): string {
+  const { day = '', month, year = '' } = wordsOf(at, timeZone, '2-digit');
+  return `${year.padStart(4, '0')}-${month}-${day.padStart(2, '0')}`;
+}
 
 /** A day column (no time, no zone). @example plainDate(new Date('2026-06-09T00:00Z')) // '9 Jun 2026' */
-export const plainDate = (day: Date): string => dateText(day, 'utc');
+export const plainDate = (day: Date): string => dateText(day, 'UTC');
+
+const there = (at: Date, timeZone: string): DateTime => DateTime.fromJSDate(at, { zone: timeZone });
 
 /** The instants at which this day begins and ends there: 23 or 25 hours apart twice a year. */
 export function dayBounds(at: Date, timeZone: string): { from: Date; to: Date } {
@@ -46,4 +81,4 @@ export function dayColumn(day: string): Date | undefined {
 }
 
 /** Whether a day (of a date column) is over where the workshop is: it is late from the next morning on. */
-export const isPast = (day: Date, now: Date, timeZone: string): boolean => isoDay(day, 'utc') < isoDay(now, timeZone);
+export const isPast = (day: Date, now: Date, timeZone: string): boolean => isoDay(day, 'UTC') < isoDay(now, timeZone);

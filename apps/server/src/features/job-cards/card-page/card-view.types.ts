@@ -3,7 +3,7 @@ import type { DataTable } from '#libs/charts';
 import type { FormState } from '../../../platform/pages/form-state.ts';
 import type { Role } from '../../../platform/request-context.ts';
 import type { FieldView } from '../../../web/form-field.ts';
-import type { CardFigures } from '../card-figures.service.ts';
+import type { CardFigures } from '../card-figures/gather-figures.ts';
 import type { CardRow } from '../job-cards.repository.ts';
 
 /** Everything the page of a card is made of. */
