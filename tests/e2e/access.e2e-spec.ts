@@ -43,7 +43,7 @@ async function visit(who: Visitor['who']): Promise<Visitor> {
 }
 
 const isOpenTo = ({ access }: DeclaredRoute, who: Visitor['who']): boolean =>
-  access === 'anyone' || (who !== 'nobody' && access !== undefined && access.includes(ROLES[who]));
+  access === 'anyone' || (who !== 'nobody' && access !== undefined && access !== 'tablet' && access.includes(ROLES[who]));
 
 /** As our own pages would ask, with everything right but the content. */
 function ask({ agent, csrf }: Visitor, route: DeclaredRoute) {
@@ -94,10 +94,14 @@ describe('the routes of the application', () => {
       'GET /api/v1/health',
       'GET /first-owner',
       'GET /sign-in',
+      'GET /tablet',
+      'GET /tablet/shell',
       'POST /api/v1/session',
       'POST /first-owner',
       'POST /light',
       'POST /sign-in',
+      'POST /tablet/enrol',
+      'POST /tablet/sign-in',
     ]);
   });
 
@@ -111,7 +115,7 @@ describe('the routes of the application', () => {
   it('ask for a key but for calculations, the session and cards, whose actions have their own', () => {
     const without = routes.filter((route) => isApi(route) && changesState(route) && route.withoutKey).map(routeKey);
     const known =
-      /^(POST|PUT|DELETE) \/api\/v1\/(session|coolant\/[\w-]+|fitment\/[\w-]+|vehicles\/vin-check|invoices\/totals|warm-up\/analyses|job-cards\/:\/(actions|photos\/:))$/;
+      /^(POST|PUT|DELETE) \/api\/v1\/(session|coolant\/[\w-]+|fitment\/[\w-]+|vehicles\/vin-check|invoices\/totals|warm-up\/analyses|job-cards\/:\/(actions|photos\/:)|tablet\/(actions|sign-in|lock|jobs\/:\/photos\/:))$/;
     expect(without.filter((key) => !known.test(key))).toEqual([]);
   });
 

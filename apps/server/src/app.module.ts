@@ -15,6 +15,7 @@ import { PhotosModule } from './features/photos/photos.module.ts';
 import { PurchasingModule } from './features/purchasing/purchasing.module.ts';
 import { RecordsModule } from './features/records/records.module.ts';
 import { StaffModule } from './features/staff/staff.module.ts';
+import { TabletsModule } from './features/tablets/tablets.module.ts';
 import { WarmUpModule } from './features/warm-up/warm-up.module.ts';
 import { SupplierDocumentsModule } from './features/supplier-documents/supplier-documents.module.ts';
 
@@ -39,6 +40,7 @@ export class AppModule {
         WarmUpModule,
         PhotosModule,
         SupplierDocumentsModule,
+        TabletsModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },

@@ -1,5 +1,6 @@
 import { type DynamicModule, Global, Module } from '@nestjs/common';
 import type { Connection } from '#libs/db';
+import { Devices } from './access/devices.ts';
 import { KeptForms } from './access/kept-forms.ts';
 import { Sessions } from './access/sessions.ts';
 import { AuditChain } from './audit-chain.ts';
@@ -20,7 +21,7 @@ export interface PlatformOptions {
   worksByItself?: boolean;
 }
 
-const SHARED = [PrismaService, Sessions, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, Forgetting, Rounds, WorkshopFacts];
+const SHARED = [PrismaService, Sessions, Devices, KeptForms, Flashes, UnitOfWork, Audit, AuditChain, Forgetting, Rounds, WorkshopFacts];
 
 @Global()
 @Module({})

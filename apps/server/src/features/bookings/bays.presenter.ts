@@ -50,7 +50,12 @@ export function presentBays(
       title: 'Bays',
       lead: lead(here),
       rest: dayText(now, timeZone),
-      actions: mayTakeCalls ? [{ href: urls.counter, label: 'Take a call', main: true }] : [],
+      actions: mayTakeCalls
+        ? [
+            { href: urls.counter, label: 'Take a call', main: true },
+            { href: urls.tablets, label: 'Tablets' },
+          ]
+        : [],
     },
     jobs: here.map((job) => ({
       href: urls.card(job.id),

@@ -13,5 +13,6 @@ import { JobsService } from './jobs.service.ts';
   imports: [CustomersModule, EstimatesModule, JobCardsModule],
   controllers: [BaysController, JobsController],
   providers: [BookingsRepository, BookingsService, JobsRepository, JobsService],
+  exports: [JobsService],
 })
 export class BookingsModule {}

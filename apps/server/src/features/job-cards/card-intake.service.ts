@@ -24,6 +24,26 @@ export class CardIntake {
     if (!read.ok) throw badForm(read.errors);
     const { actions } = read;
     if (role !== 'owner' && actions.some(({ kind }) => kind === 'let-go')) throw onlyTheOwnerLetsGo();
+    return this.takeRead(jobId, actions);
+  }
+
+  /**
+   * Actions of one card as an enrolled tablet sends them, each with who is proven to have done it (null: nobody, the name is only
+   * said). All of them or none: the caller tries them one by one where one of them is at fault.
+   */
+  async takeFromTablet(jobId: string, sent: readonly { action: object; provenId: string | null }[]): Promise<Acknowledged[]> {
+    const actions = sent.flatMap(({ action, provenId }) => {
+      const read = readCardActions({ actions: [action] }, { card: jobId, staffId: provenId ?? '' });
+      if (!read.ok) throw badForm(read.errors);
+      return read.actions;
+    });
+    const staff = await this.rows.staffRoles();
+    if (actions.some(({ kind, by, byProof }) => kind === 'let-go' && (byProof !== 'session' || staff.get(by) !== 'owner')))
+      throw onlyTheOwnerLetsGo();
+    return this.takeRead(jobId, actions);
+  }
+
+  private async takeRead(jobId: string, actions: readonly Action[]): Promise<Acknowledged[]> {
     const names = await this.rows.staffNames();
     refuseStrangers(actions, names);
     const [elsewhere] = await this.figures.onOtherCards(

@@ -10,6 +10,7 @@ import { CardIntake } from './card-intake.service.ts';
 import { CardFollowers } from './card-followers.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { CardController } from './card.controller.ts';
+import { CardSheets } from './card-sheets.service.ts';
 import { CardPages } from './card-page.service.ts';
 import { JobAccountRepository } from './job-account.repository.ts';
 import { JobAccount } from './job-account.service.ts';
@@ -33,9 +34,10 @@ import { Templates } from './templates.service.ts';
     CardActs,
     CardIntake,
     CardPages,
+    CardSheets,
     CardFiguresService,
     CardFiguresRepository,
   ],
-  exports: [JobCards, CardFollowers, JobStages, JobAccount, CardFiguresService],
+  exports: [JobCards, CardFollowers, CardIntake, CardSheets, JobStages, JobAccount, CardFiguresService],
 })
 export class JobCardsModule {}

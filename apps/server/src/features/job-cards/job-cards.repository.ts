@@ -18,6 +18,14 @@ export interface CardRow {
   complaint: string;
 }
 
+/** An action as it is written down. */
+export interface ReceivedAction {
+  action: Action;
+  receivedAt: Date;
+  /** Null where it fits. */
+  difference: string | null;
+}
+
 @Injectable()
 export class JobCardsRepository {
   constructor(private readonly prisma: PrismaService) {}
@@ -71,9 +79,10 @@ export class JobCardsRepository {
     }));
   }
 
-  async add(tx: Tx, action: Action, { receivedAt, difference }: { receivedAt: Date; difference: string | null }): Promise<void> {
-    await tx.jobAction.create({
-      data: {
+  /** In this order. */
+  async add(tx: Tx, received: readonly ReceivedAction[]): Promise<void> {
+    await tx.jobAction.createMany({
+      data: received.map(({ action, receivedAt, difference }) => ({
         id: action.id,
         jobId: action.card,
         kind: action.kind,
@@ -86,13 +95,19 @@ export class JobCardsRepository {
         deviceId: action.deviceId ?? null,
         deviceSeq: action.deviceSeq ?? null,
         difference,
-      },
+      })),
     });
   }
 
-  /** An action with this id is on record, on whichever card. */
-  async isKnown(id: string, db: DbClient): Promise<boolean> {
-    return (await db.jobAction.findUnique({ where: { id }, select: { id: true } })) !== null;
+  /** Those of these actions that are on record, on whichever card. */
+  async known(ids: readonly string[], db: DbClient): Promise<Set<string>> {
+    const rows = await db.jobAction.findMany({ where: { id: { in: [...ids] } }, select: { id: true } });
+    return new Set(rows.map(({ id }) => id));
+  }
+
+  async staffRoles(): Promise<ReadonlyMap<string, string>> {
+    const rows = await this.prisma.db.staff.findMany({ select: { id: true, role: true } });
+    return new Map(rows.map(({ id, role }) => [id, role]));
   }
 
   async staffNames(db: DbClient = this.prisma.db): Promise<ReadonlyMap<string, string>> {

@@ -9,7 +9,7 @@ import { CardFollowers } from './card-followers.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { JobAccount } from './job-account.service.ts';
 import { noCard } from './job-cards.errors.ts';
-import { type CardRow, JobCardsRepository } from './job-cards.repository.ts';
+import { type CardRow, JobCardsRepository, type ReceivedAction } from './job-cards.repository.ts';
 import { JobStages } from './job-stages.service.ts';
 import { stagePath } from './stage-path.ts';
 
@@ -64,17 +64,24 @@ export class JobCards {
     let card = before;
     const receivedAt = this.clock.now();
     const acknowledged: Acknowledged[] = [];
+    const known = await this.cards.known(
+      actions.map(({ id }) => id),
+      tx,
+    );
+    const received: ReceivedAction[] = [];
     for (const action of actions) {
       const next = applyAction(card, action);
       const difference = next.differences.find(({ actionId }) => actionId === action.id)?.why ?? null;
-      if (!(await this.cards.isKnown(action.id, tx))) {
-        await this.cards.add(tx, action, { receivedAt, difference });
+      if (!known.has(action.id)) {
+        known.add(action.id);
+        received.push({ action, receivedAt, difference });
         await this.bookWaste(tx, action, { before: card, after: next });
         await this.followStage(tx, row, { card: next, action });
         card = next;
       }
       acknowledged.push({ id: action.id, difference });
     }
+    await this.cards.add(tx, received);
     await this.ledgers.keepWaits(tx, jobId, card, receivedAt);
     await this.ledgers.keepDebts(tx, jobId, card, { at: receivedAt, byId: actions.at(-1)?.by ?? null });
     await this.followers.tell(tx, jobId, card);

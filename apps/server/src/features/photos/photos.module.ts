@@ -8,6 +8,6 @@ import { Photos } from './photos.service.ts';
 @Module({
   controllers: [PhotosController, PhotosApiController],
   providers: [Photos, PhotosRepository, PhotoIntake],
-  exports: [Photos],
+  exports: [Photos, PhotoIntake],
 })
 export class PhotosModule {}

@@ -28,6 +28,8 @@ export interface PhotoAbout {
   takenAt?: Date;
 }
 
+export { pictureBody } from './picture-body.ts';
+
 /** Pictures of a job, stored with everything else so that one backup holds them. */
 @Injectable()
 export class Photos {

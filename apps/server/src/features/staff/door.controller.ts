@@ -2,6 +2,7 @@ import { Body, Controller, Get, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { Anyone, AnyStaff, WithoutKey } from '../../platform/access/access.decorator.ts';
+import { TABLET_COOKIE } from '../../platform/access/devices.ts';
 import { localPath } from '../../platform/access/form-marks.ts';
 import { KeptForms } from '../../platform/access/kept-forms.ts';
 import { ownCookie } from '../../platform/access/own-cookie.ts';
@@ -37,9 +38,19 @@ export class DoorController {
 
   @Get('sign-in')
   @Anyone()
-  async door(@Query('back') back: unknown, @Res() reply: FastifyReply): Promise<void> {
+  async door(
+    @Query('back') back: unknown,
+    @Query('secret') bySecret: unknown,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ): Promise<void> {
     if (await this.firstOwner.isNeeded()) return void (await reply.redirect(urls.firstOwner, 303));
-    await this.show(reply, { form: EMPTY_FORM, back: localPath(back) });
+    const page = localPath(back);
+    // Whoever holds an enrolled tablet says who they are by PIN.
+    if (bySecret !== '1' && request.cookies[TABLET_COOKIE] !== undefined) {
+      return void (await reply.redirect(page === undefined ? urls.tablet : `${urls.tablet}?back=${encodeURIComponent(page)}`, 303));
+    }
+    await this.show(reply, { form: EMPTY_FORM, back: page });
   }
 
   @Post('sign-in')

@@ -10,8 +10,9 @@ import { currentStaff } from '../../platform/request-context.ts';
 import { homeOf } from '../../web/rooms.ts';
 import { urls } from '../../web/urls.ts';
 import { NewSecretDto } from './dto/new-secret.dto.ts';
+import { OwnPinDto } from './dto/own-pin.dto.ts';
 import { OwnSecretDto } from './dto/own-secret.dto.ts';
-import { presentOwnSecret, presentSecretOf, type SecretView } from './secrets.presenter.ts';
+import { presentOwnPin, presentOwnSecret, presentSecretOf, type SecretView } from './secrets.presenter.ts';
 import { SecretsService } from './secrets.service.ts';
 
 const FORM = 'secret';
@@ -40,6 +41,22 @@ export class SecretsController {
   async changeOwn(@Body() input: OwnSecretDto, @Req() request: FastifyRequest): Promise<{ url: string }> {
     await this.secrets.changeOwn(input, request.ip);
     return { url: await this.flashes.say(urls.ownSecret, 'Your secret is changed.') };
+  }
+
+  @Get('your-secret/pin')
+  @AnyStaff()
+  @Render(VIEW)
+  ownPin(@FormBack(FORM) form: FormState): SecretView {
+    return presentOwnPin(form);
+  }
+
+  @Post('your-secret/pin')
+  @AnyStaff()
+  @WithoutKey()
+  @Redirect('/', 303)
+  async setOwnPin(@Body() input: OwnPinDto, @Req() request: FastifyRequest): Promise<{ url: string }> {
+    await this.secrets.setOwnPin(input, request.ip);
+    return { url: await this.flashes.say(urls.ownPin, 'Your PIN is set.') };
   }
 
   @Get('office/people/:id/secret')

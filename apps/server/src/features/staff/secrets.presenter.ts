@@ -11,6 +11,8 @@ export interface SecretView {
   button: string;
   fields: Record<string, FieldView>;
   errors: FormState['summary'];
+  /** Beside the form. */
+  other?: { href: string; label: string };
 }
 
 const NEW_SECRET = {
@@ -30,10 +32,37 @@ export function presentOwnSecret(form: FormState, back: string): SecretView {
     action: urls.ownSecret,
     back,
     button: 'Change my secret',
+    other: { href: urls.ownPin, label: 'Your PIN for tablets' },
     errors: form.summary,
     fields: formFields(form, [
       { name: 'oldSecret', label: 'Secret so far', type: 'password', autocomplete: 'current-password', maxlength: 200, required: true },
       NEW_SECRET,
+    ]),
+  };
+}
+
+/** Short, because it opens nothing but a tablet that is enrolled, and guessing there is limited. */
+export function presentOwnPin(form: FormState): SecretView {
+  return {
+    title: 'Your PIN',
+    head: { title: 'Your PIN', lead: 'What you type on the workshop’s tablets.', rest: 'It opens nothing else.' },
+    action: urls.ownPin,
+    back: urls.ownSecret,
+    button: 'Set my PIN',
+    errors: form.summary,
+    fields: formFields(form, [
+      { name: 'oldSecret', label: 'Your secret', type: 'password', autocomplete: 'current-password', maxlength: 200, required: true },
+      {
+        name: 'pin',
+        label: 'New PIN',
+        type: 'password',
+        inputmode: 'numeric',
+        autocomplete: 'off',
+        maxlength: 8,
+        required: true,
+        short: true,
+        hint: '4 to 8 digits, not all the same and not in a row.',
+      },
     ]),
   };
 }

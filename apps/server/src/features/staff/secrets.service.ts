@@ -4,8 +4,9 @@ import { Audit } from '../../platform/audit.ts';
 import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import type { NewSecretDto } from './dto/new-secret.dto.ts';
+import type { OwnPinDto } from './dto/own-pin.dto.ts';
 import type { OwnSecretDto } from './dto/own-secret.dto.ts';
-import { SignInAttempts } from './sign-in-attempts.ts';
+import { SignInAttempts } from './sign-in-attempts.service.ts';
 import { noPerson, ownSecret, wrongOldSecret } from './staff.errors.ts';
 import { type StaffMember, StaffRepository } from './staff.repository.ts';
 
@@ -29,6 +30,21 @@ export class SecretsService {
     if (!(await verify(known, oldSecret)) && !(await verify(known, newSecret))) throw wrongOldSecret();
     await this.attempts.takeBack(attempt);
     await this.set(staffId, { newSecret, but: tokenHash });
+  }
+
+  /** @throws wrong-old-secret, too-many-tries */
+  async setOwnPin({ oldSecret, pin }: OwnPinDto, from: string): Promise<void> {
+    const { staffId, name } = currentStaff();
+    const attempt = await this.attempts.begin({ name, from });
+    const known = await this.staff.findSecretHash(staffId);
+    if (known === undefined || !(await verify(known, oldSecret))) throw wrongOldSecret();
+    await this.attempts.takeBack(attempt);
+    const pinHash = await hash(pin);
+    await this.unitOfWork.run(async (tx) => {
+      await this.staff.setPin(tx, staffId, pinHash);
+      await this.audit.record(tx, { action: 'set PIN', subject: 'staff', subjectId: staffId });
+      return null;
+    });
   }
 
   async person(id: string): Promise<StaffMember> {

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { hash, verify } from '@node-rs/argon2';
 import { Sessions } from '../../platform/access/sessions.ts';
 import type { Role } from '../../platform/request-context.ts';
-import { SignInAttempts } from './sign-in-attempts.ts';
+import { SignInAttempts } from './sign-in-attempts.service.ts';
 import { wrongSecret } from './staff.errors.ts';
 import { StaffRepository } from './staff.repository.ts';
 

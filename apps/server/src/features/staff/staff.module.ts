@@ -8,12 +8,13 @@ import { KeptController } from './kept.controller.ts';
 import { SecretsController } from './secrets.controller.ts';
 import { SecretsService } from './secrets.service.ts';
 import { SessionApiController } from './session-api.controller.ts';
-import { SignInAttempts } from './sign-in-attempts.ts';
+import { SignInAttempts } from './sign-in-attempts.service.ts';
 import { SignInService } from './sign-in.service.ts';
 import { StaffRepository } from './staff.repository.ts';
 
 @Module({
   controllers: [DoorController, FirstOwnerController, KeptController, PeopleController, SecretsController, SessionApiController],
+  exports: [SignInAttempts],
   providers: [SignInService, SignInAttempts, FirstOwnerService, PeopleService, SecretsService, StaffRepository],
 })
 export class StaffModule {}

@@ -64,6 +64,10 @@ export class StaffRepository {
     if (!isActive) await tx.session.deleteMany({ where: { staffId: id } });
   }
 
+  async setPin(tx: Tx, id: string, pinHash: string): Promise<void> {
+    await tx.staff.update({ where: { id }, data: { pinHash, version: { increment: 1 } } });
+  }
+
   /** Ends the person's sessions but the one that asks. */
   async setSecret(tx: Tx, id: string, { secretHash, but }: { secretHash: string; but?: string }): Promise<void> {
     await tx.staff.update({ where: { id }, data: { secretHash, version: { increment: 1 } } });

@@ -6,13 +6,16 @@ export const WITHOUT_KEY = Symbol('without-key');
 export const WITHOUT_HEADER = Symbol('without-header');
 
 /** Who may call a route: nobody, until this is said. */
-export type Access = 'anyone' | readonly Role[];
+export type Access = 'anyone' | 'tablet' | readonly Role[];
 
 export const Anyone = (): CustomDecorator<symbol> => SetMetadata(ACCESS, 'anyone' satisfies Access);
 
 export const AnyStaff = (): CustomDecorator<symbol> => SetMetadata(ACCESS, ['desk', 'technician', 'owner'] satisfies Access);
 
 export const Only = (...roles: Role[]): CustomDecorator<symbol> => SetMetadata(ACCESS, roles satisfies Access);
+
+/** An enrolled tablet by its own token, whoever is signed in on it. */
+export const TabletOnly = (): CustomDecorator<symbol> => SetMetadata(ACCESS, 'tablet' satisfies Access);
 
 /** A POST that guards itself against being done twice: it needs no request key. */
 export const WithoutKey = (): CustomDecorator<symbol> => SetMetadata(WITHOUT_KEY, true);

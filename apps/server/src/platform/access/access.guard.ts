@@ -5,13 +5,14 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { canonicalJson } from '../canonical-json.ts';
 import { DomainError } from '../domain-error.ts';
 import { withoutSecrets } from '../pages/form-state.ts';
-import { requestContext } from '../request-context.ts';
+import { requestContext, type Role } from '../request-context.ts';
 import { requestFiles } from '../uploads/request-files.ts';
 import { fileLimitsOf } from '../uploads/takes-files.decorator.ts';
 import { takesPictures } from '../uploads/takes-pictures.decorator.ts';
 import { refuseDeepBody } from './deep-body.ts';
 import { ACCESS, type Access, WITHOUT_HEADER, WITHOUT_KEY } from './access.decorator.ts';
 import { checkOrigin, isApi } from './check-origin.ts';
+import { Devices, TABLET_COOKIE } from './devices.ts';
 import { isRequestKey } from './form-marks.ts';
 import { KeptForms } from './kept-forms.ts';
 import { requestState, type RequestState } from './request-state.ts';
@@ -24,6 +25,7 @@ export class AccessGuard implements CanActivate {
   constructor(
     private readonly reflector: Reflector,
     private readonly keptForms: KeptForms,
+    private readonly devices: Devices,
   ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
@@ -34,7 +36,8 @@ export class AccessGuard implements CanActivate {
     const state = requestState(request);
     if (!state) throw new Error('The access hook must run before the guard');
     if (access === undefined) throw new DomainError('forbidden', 'closed', 'Nobody may do this.');
-    if (access !== 'anyone') await this.checkRole(access, { request, reply, state });
+    if (access === 'tablet') await this.checkTablet(request, state);
+    else if (access !== 'anyone') await this.checkRole(access, { request, reply, state });
     if (SAFE.has(request.method)) return true;
     if (isApi(request)) refuseOtherContent(request);
     refuseDeepBody(request.body);
@@ -47,7 +50,7 @@ export class AccessGuard implements CanActivate {
   }
 
   private async checkRole(
-    access: Exclude<Access, 'anyone'>,
+    access: readonly Role[],
     { request, reply, state }: { request: FastifyRequest; reply: FastifyReply; state: RequestState },
   ): Promise<void> {
     const staff = state.session?.staff;
@@ -56,6 +59,21 @@ export class AccessGuard implements CanActivate {
       throw new DomainError('not-signed-in', 'not-signed-in', 'Sign in first.');
     }
     if (!access.includes(staff.role)) throw new DomainError('forbidden', 'wrong-role', `This is not open to you: ask ${askWhom(access)}.`);
+  }
+
+  private async checkTablet(request: FastifyRequest, state: RequestState): Promise<void> {
+    const tablet = await this.devices.find(request.cookies[TABLET_COOKIE]);
+    if (tablet) {
+      state.tablet = tablet;
+      return;
+    }
+    if (state.session)
+      throw new DomainError('forbidden', 'no-tablet', 'This is for enrolled tablets: enrol this one first, at Bays, Tablets.');
+    throw new DomainError(
+      'not-signed-in',
+      'not-signed-in',
+      'This tablet is not enrolled, or no longer: enrol it with a code from Bays, Tablets.',
+    );
   }
 
   private takeKey(request: FastifyRequest, state: RequestState): void {
@@ -86,7 +104,7 @@ function bodyHash(request: FastifyRequest): string {
   return hash.digest('hex');
 }
 
-function askWhom(roles: Exclude<Access, 'anyone'>): string {
+function askWhom(roles: readonly Role[]): string {
   const words = { desk: 'the service desk', technician: 'a technician', owner: 'the owner' } as const;
   return roles.map((role) => words[role]).join(' or ');
 }

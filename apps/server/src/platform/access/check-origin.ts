@@ -34,7 +34,7 @@ const pageTooOld = (): DomainError =>
 export function checkOrigin(request: FastifyRequest, state: RequestState, { needsHeader }: { needsHeader: boolean }): void {
   if (isApi(request)) {
     if (originOf(request) === 'foreign') throw anotherSite();
-    const isMeant = !needsHeader || !state.session || request.headers['x-requested-with'] === 'fetch';
+    const isMeant = !needsHeader || !(state.session ?? state.tablet) || request.headers['x-requested-with'] === 'fetch';
     if (!isMeant && !isCsrfToken(state.csrfSecret, request.headers['x-csrf-token'])) throw withoutHeader();
     return;
   }

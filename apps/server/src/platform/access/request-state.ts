@@ -1,9 +1,12 @@
 import type { FastifyRequest } from 'fastify';
+import type { Device } from './devices.ts';
 import type { OpenSession } from './sessions.ts';
 
 /** What the hooks learn about a request before Nest sees it. */
 export interface RequestState {
   session: OpenSession | undefined;
+  /** On calls for tablets. */
+  tablet?: Device;
   /** The secret that forms of this visitor are checked against: the session's, or the door's. */
   csrfSecret: string;
   /** Taken out of a form's body before validation. */
@@ -32,4 +35,11 @@ export function setRequestState(request: FastifyRequest, state: RequestState): v
 
 export function requestState(request: FastifyRequest): RequestState | undefined {
   return states.get(request.raw);
+}
+
+/** The tablet that calls: only where the route is for tablets. */
+export function currentTablet(request: FastifyRequest): Device {
+  const tablet = requestState(request)?.tablet;
+  if (!tablet) throw new Error('This needs a tablet: the route must say that it is for tablets only');
+  return tablet;
 }

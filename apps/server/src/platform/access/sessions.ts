@@ -41,8 +41,8 @@ export class Sessions {
     private readonly clock: Clock,
   ) {}
 
-  /** @returns the token for the cookie. */
-  async open(staffId: string): Promise<string> {
+  /** @param signInId by PIN, on a tablet. @returns the token for the cookie. */
+  async open(staffId: string, signInId?: string): Promise<string> {
     const token = newToken();
     const now = this.clock.now();
     await this.prisma.db.session.deleteMany({ where: { expiresAt: { lt: new Date(now.getTime() - REMEMBER_MS) } } });
@@ -50,6 +50,7 @@ export class Sessions {
       data: {
         tokenHash: hashToken(token),
         staffId,
+        ...(signInId === undefined ? {} : { signInId }),
         csrfSecret: newCsrfSecret(),
         createdAt: now,
         lastSeenAt: now,

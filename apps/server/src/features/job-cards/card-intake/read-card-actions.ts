@@ -1,6 +1,6 @@
 import type { Action } from '#libs/checklist';
 import type { FieldError } from '../../../platform/domain-error.ts';
-import { cleanJson } from './clean-json.ts';
+import { cleanJson } from '../../../platform/clean-json.ts';
 
 /** More in one call than a tablet gathers in an hour; the rest comes with the next call. */
 export const MOST_ACTIONS = 200;

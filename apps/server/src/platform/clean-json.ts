@@ -1,4 +1,4 @@
-import { cleanText } from '../../../platform/clean-text.ts';
+import { cleanText } from './clean-text.ts';
 
 /** Nothing that a tablet sends is nested as deep as this. */
 const DEEPEST = 12;
