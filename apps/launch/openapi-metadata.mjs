@@ -37,6 +37,8 @@ ${types.join('\n')}
   return ${print(object({ '@nestjs/swagger': visitor.collect() }))};
 };
 `;
+// What has a value of its own may be left out; the visitor looks at the question mark alone.
+body = body.replace(/required: true,([^{}]*?) default: /g, 'required: false,$1 default: ');
 // Static imports: tsc leaves the ".ts" of a dynamic import as it is.
 const names = new Map();
 body = body.replace(/(?:await )?import\("(\.\.?\/[^"]+)\.js"\)/g, (_, specifier) => {

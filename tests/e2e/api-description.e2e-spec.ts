@@ -97,6 +97,13 @@ describe('the description of the API', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('asks for nothing that has a value when it is left out', () => {
+    const withDefault = [...parts(description.components.schemas)].filter(({ part }) => 'default' in part).map(({ way }) => way.split('/'));
+    expect(withDefault.length).toBeGreaterThan(0);
+    const asked = withDefault.filter(([, schema = '', , name = '']) => description.components.schemas[schema]?.required?.includes(name));
+    expect(asked).toEqual([]);
+  });
+
   it('says in words what the quantities of a body are', () => {
     const bare = Object.entries(description.components.schemas).flatMap(([schema, { properties = {} }]) =>
       Object.entries(properties)

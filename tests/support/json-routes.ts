@@ -7,6 +7,7 @@ interface Schema {
   example?: unknown;
   default?: unknown;
   minimum?: number;
+  required?: readonly string[];
   properties?: Readonly<Record<string, Schema>>;
   items?: Schema;
   oneOf?: readonly Schema[];
