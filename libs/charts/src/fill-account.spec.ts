@@ -49,6 +49,17 @@ describe('fillAccount', () => {
     expect(first(0.06) / first(0)).toBeCloseTo(4.64 / 4.7, 2);
   });
 
+  it('is ruled in quarts where it is asked for, and says no litre', () => {
+    const { svg, table } = fillAccount({ ...ACCOUNT, shrinkL: 0.06, unit: 'US qt' }, OPTIONS);
+    // 1 US qt is 0.946352946 L (NIST Special Publication 811): 6.2 L are 6.55, 40 mL are 0.04
+    expect(words(svg)).toEqual(expect.arrayContaining(['of 6.55 US qt at the cold mark', 'Next morning: 0.04 US qt', '0.12 US qt short']));
+    expect([...words(svg), ...table.rows.flat()].filter((text) => / m?L\b/.test(text))).toEqual([]);
+    const layers = (unit: 'L' | 'US qt'): number[] =>
+      partBoxes(fillAccount({ ...ACCOUNT, unit }, OPTIONS).svg, 'layer').map(({ height }) => height);
+    const [inL, inQt] = [layers('L'), layers('US qt')];
+    inL.forEach((height, index) => expect(inQt[index]).toBeCloseTo(height, 1));
+  });
+
   it('says what is not read yet', () => {
     const { svg, table } = fillAccount({ ...ACCOUNT, afterRunHot: null, nextMorning: null }, OPTIONS);
     expect(words(svg)).toEqual(expect.arrayContaining(['not yet', 'Next morning: not read yet']));

@@ -11,12 +11,13 @@ import {
   type FillStage,
   type FillSums,
 } from './fill-account/fill-account-data.ts';
+import { inUnit } from './fill-account/in-unit.ts';
 import { MORNING_RULE_PX, morningRule } from './fill-account/morning-rule.ts';
 import { drawVessel, vesselHeightPx, type Layer } from './fill-account/vessel.ts';
 import { VERDICT_WORDS } from './marks/peg.ts';
 import { finishDrawing } from './pen/finish-drawing.ts';
 import { createPen } from './pen/pen.ts';
-import { formatVolume } from './text/format-volume.ts';
+import { formatInUnit } from './text/format-in-unit.ts';
 
 /** Shown broken while the system's volume is not known. */
 const EXAMPLE_HOLDS_L = 6;
@@ -24,9 +25,17 @@ const STACKED_BELOW_PX = 620;
 /** Less would be written as nothing. */
 const SHOWN_L = 0.005;
 
-const amountText = (amount: FillAmount): string => `${amount.isAbout === true ? 'about ' : ''}${formatVolume(amount.volumeL)}`;
+type Say = (volume: number) => string;
+
+const sayIn =
+  ({ unit = 'L' }: FillAccountData): Say =>
+  (volume) =>
+    formatInUnit(volume, unit);
+
+const amountText = (amount: FillAmount, say: Say): string => `${amount.isAbout === true ? 'about ' : ''}${say(amount.volumeL)}`;
 
 const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums): Layer[] => {
+  const say = sayIn(data);
   const known = OUT_STAGES.reduce<{ layers: Layer[]; atL: number }>(
     ({ layers, atL }, stage) => {
       const amount = data[stage];
@@ -34,7 +43,7 @@ const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums):
       const layer: Layer = {
         fromL: atL - amount.volumeL,
         toL: atL,
-        figure: amountText(amount),
+        figure: amountText(amount, say),
         note: STAGE_WORDS[stage],
         hatch: stage === 'missingOnArrival' ? null : stage === 'drainedWaste' ? 'waste' : 'mixed',
         isBroken: stage === 'missingOnArrival' || amount.isAbout === true,
@@ -46,7 +55,7 @@ const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums):
   const stays: Layer = {
     fromL: 0,
     toL: staysL,
-    figure: formatVolume(staysL),
+    figure: say(staysL),
     note: 'stays in the block, computed',
     hatch: 'mixed',
     isBroken: data.holdsKnownBy === 'assumed',
@@ -56,14 +65,14 @@ const outLayers = (data: FillAccountData, holdsL: number, { staysL }: FillSums):
 
 const differenceLayer = (data: FillAccountData, { staysL, inL, shrinkL, differenceL }: FillSums, holdsL: number): Layer | null => {
   if (data.firstFill === null) return null;
-  const word =
-    Math.abs(differenceL) < 0.0005 ? 'on the mark' : `${formatVolume(Math.abs(differenceL))} ${differenceL < 0 ? 'short' : 'over'}`;
+  const say = sayIn(data);
+  const word = Math.abs(differenceL) < 0.0005 ? 'on the mark' : `${say(Math.abs(differenceL))} ${differenceL < 0 ? 'short' : 'over'}`;
   const verdict = data.verdict === undefined ? '' : `, ${VERDICT_WORDS[data.verdict]}`;
   return {
     fromL: staysL + inL - shrinkL,
     toL: holdsL,
     figure: word,
-    note: `tolerance ± ${formatVolume(data.toleranceL)}${verdict}`,
+    note: `tolerance ± ${say(data.toleranceL)}${verdict}`,
     hatch: null,
     isBroken: true,
     ...(data.verdict === undefined ? {} : { verdict: data.verdict }),
@@ -71,10 +80,11 @@ const differenceLayer = (data: FillAccountData, { staysL, inL, shrinkL, differen
 };
 
 const inLayers = (data: FillAccountData, holdsL: number, sums: FillSums): Layer[] => {
+  const say = sayIn(data);
   const stays: Layer = {
     fromL: 0,
     toL: sums.staysL,
-    figure: formatVolume(sums.staysL),
+    figure: say(sums.staysL),
     note: 'from the block',
     hatch: 'mixed',
     isBroken: data.holdsKnownBy === 'assumed',
@@ -87,8 +97,8 @@ const inLayers = (data: FillAccountData, holdsL: number, sums: FillSums): Layer[
       const layer: Layer = {
         fromL: atL,
         toL,
-        figure: amount === null ? 'not yet' : amountText(amount),
-        note: shrinkL < SHOWN_L ? STAGE_WORDS[stage] : `${STAGE_WORDS[stage]}, ${formatVolume(shrinkL)} shrink on mixing`,
+        figure: amount === null ? 'not yet' : amountText(amount, say),
+        note: shrinkL < SHOWN_L ? STAGE_WORDS[stage] : `${STAGE_WORDS[stage]}, ${say(shrinkL)} shrink on mixing`,
         hatch: amount === null ? null : 'concentrate',
         isBroken: amount === null || amount.isAbout === true,
       };
@@ -111,28 +121,29 @@ const exampleLayers = (holdsL: number, notes: readonly string[]): Layer[] =>
   }));
 
 const tableOf = (data: FillAccountData, sums: FillSums | null): DataTable => {
+  const say = sayIn(data);
   const row = (stage: FillStage, sign: string): string[] => {
     const amount = data[stage];
-    return [STAGE_WORDS[stage], amount === null ? 'not read' : `${sign}${amountText(amount)}`];
+    return [STAGE_WORDS[stage], amount === null ? 'not read' : `${sign}${amountText(amount, say)}`];
   };
   const computed =
     sums === null
       ? []
       : [
-          ['stays in the block', formatVolume(sums.staysL)],
-          ...(sums.shrinkL < SHOWN_L ? [] : [['shrink on mixing', `−${formatVolume(sums.shrinkL)}`]]),
-          ['filled less what was out', formatVolume(sums.differenceL)],
+          ['stays in the block', say(sums.staysL)],
+          ...(sums.shrinkL < SHOWN_L ? [] : [['shrink on mixing', `−${say(sums.shrinkL)}`]]),
+          ['filled less what was out', say(sums.differenceL)],
         ];
   return {
     caption: 'Fill account',
     head: ['what', 'volume'],
     rows: [
-      ['system holds', data.holdsL === null ? 'not known' : formatVolume(data.holdsL)],
+      ['system holds', data.holdsL === null ? 'not known' : say(data.holdsL)],
       ...OUT_STAGES.map((stage) => row(stage, '−')),
       ...IN_STAGES.map((stage) => row(stage, '+')),
       ...computed,
-      ['tolerance', `± ${formatVolume(data.toleranceL)}`],
-      ['limit next morning', formatVolume(data.morningLimitL)],
+      ['tolerance', `± ${say(data.toleranceL)}`],
+      ['limit next morning', say(data.morningLimitL)],
     ],
   };
 };
@@ -144,9 +155,11 @@ const tableOf = (data: FillAccountData, sums: FillSums | null): DataTable => {
  *
  * @throws ChartInputError when a volume is below zero or no car's.
  */
-export function fillAccount(data: FillAccountData, options: DrawingOptions): Drawing {
-  checkInput(data, options);
-  checkFillAccount(data);
+export function fillAccount(account: FillAccountData, options: DrawingOptions): Drawing {
+  checkInput(account, options);
+  checkFillAccount(account);
+  const data = inUnit(account);
+  const say = sayIn(data);
   const pen = createPen(options);
   const holdsL = data.holdsL ?? EXAMPLE_HOLDS_L;
   const sums = data.holdsL === null ? null : fillSums(data, holdsL);
@@ -160,6 +173,7 @@ export function fillAccount(data: FillAccountData, options: DrawingOptions): Dra
   const shared = {
     holdsL,
     highL: Math.max(holdsL + data.toleranceL, (sums?.staysL ?? 0) + (sums?.inL ?? 0), sums?.outL ?? 0) * 1.04,
+    unit: data.unit ?? 'L',
     widthPx: half,
     isExample: sums === null,
   };
@@ -176,7 +190,7 @@ export function fillAccount(data: FillAccountData, options: DrawingOptions): Dra
       title:
         sums === null
           ? 'Fill account: the system is not known yet, an example is drawn dashed'
-          : `Fill account: ${formatVolume(sums.outL)} out, ${formatVolume(sums.inL)} in`,
+          : `Fill account: ${say(sums.outL)} out, ${say(sums.inL)} in`,
       description: table.rows.map((row) => row.join(' ')).join('; '),
       table,
       heightPx: ruleY + MORNING_RULE_PX,

@@ -1,3 +1,4 @@
+import { type VolumeUnit } from '#libs/units';
 import { ChartInputError } from '../chart-input-error.ts';
 import { checkNotNegative } from '../check-not-negative.ts';
 import { type KnownBy, type Verdict } from '../drawing.ts';
@@ -28,6 +29,8 @@ export interface FillAccountData {
   readonly morningLimitL: number;
   readonly verdict?: Verdict;
   readonly morningVerdict?: Verdict;
+  /** What the vessels are ruled in; L where left out. Volumes come in litres all the same. */
+  readonly unit?: VolumeUnit;
 }
 
 /** The stages in the order they happen. */

@@ -1,3 +1,4 @@
+import { type VolumeUnit } from '#libs/units';
 import { peg } from '../marks/peg.ts';
 import { verticalGraduation } from '../marks/graduation.ts';
 import { coordinate } from '../pen/element.ts';
@@ -9,7 +10,7 @@ import { linearScale } from '../scale/linear-scale.ts';
 import { scaleTicks } from '../scale/scale-ticks.ts';
 import { type Verdict } from '../drawing.ts';
 import { formatFigure } from '../text/format-figure.ts';
-import { formatVolume } from '../text/format-volume.ts';
+import { formatInUnit } from '../text/format-in-unit.ts';
 import { textWidth } from '../text/text-width.ts';
 import { wrapText } from '../text/wrap-text.ts';
 
@@ -31,6 +32,8 @@ export interface Vessel {
   readonly holdsL: number;
   readonly highL: number;
   readonly toleranceL: number | null;
+  /** What the volumes here are in. */
+  readonly unit: VolumeUnit;
   readonly layers: readonly Layer[];
   readonly x: number;
   readonly y: number;
@@ -68,7 +71,7 @@ const paintOf = (pen: Pen, layer: Layer): Paint => {
 };
 
 /** Draws a vessel: layers to scale, its cold mark a chain line, the tolerance as a bracket, a label to every layer. */
-export function drawVessel(pen: Pen, { name, holdsL, highL, toleranceL, layers, x, y, widthPx, isExample }: Vessel): string {
+export function drawVessel(pen: Pen, { name, holdsL, highL, toleranceL, unit, layers, x, y, widthPx, isExample }: Vessel): string {
   const top = y + VESSEL.headPx;
   const notes = notesOf(layers, widthPx);
   const sizes = labelSizes(notes);
@@ -119,7 +122,7 @@ export function drawVessel(pen: Pen, { name, holdsL, highL, toleranceL, layers, 
         );
   return (
     pen.text(name, { ...FIGURE, sizePx: 18, x: left, y: y + 18 }) +
-    pen.text(isExample ? 'system not known yet' : `of ${formatVolume(holdsL)} at the cold mark`, {
+    pen.text(isExample ? 'system not known yet' : `of ${formatInUnit(holdsL, unit)} at the cold mark`, {
       x: left + 44,
       y: y + 18,
       sizePx: 14,
@@ -139,7 +142,7 @@ export function drawVessel(pen: Pen, { name, holdsL, highL, toleranceL, layers, 
       label: (volumeL) => formatFigure(volumeL, { decimals: 2 }),
       sizePx: 14,
     }) +
-    pen.text('L', { x: left - 16, y: top - 6, sizePx: 14, anchor: 'end', tone: 'ink2' }) +
+    pen.text(unit === 'L' ? 'L' : 'qt', { x: left - 16, y: top - 6, sizePx: 14, anchor: 'end', tone: 'ink2' }) +
     pen.path(`M${left - 12} ${coordinate(markY)}H${right + 12}`, { stroke: 'ink', dash: 'limit' }) +
     bracket +
     labels.join('')

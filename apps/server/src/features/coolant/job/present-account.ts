@@ -68,7 +68,7 @@ export function presentAccount(
   if (!found) return { lead: 'Nothing has been drained on this card yet.' };
   if (!found.ok) return { lead: 'The card’s volumes contradict each other.', refusal: inUnits(found.problem.message, units) };
   const volume = (value: number, word: string, said: string): ResultFigure => resultFigure(value, 'volume', { units, word, said });
-  const data = dataOf(card, found);
+  const data = { ...dataOf(card, found), unit: units.volume };
   return {
     lead: SHORTFALL[found.shortfall].words,
     drawing: drawn('account', WIDTHS, (options) => drawAccount(data, options)),
