@@ -12,6 +12,7 @@ import { writeInvoice } from './write/invoices.ts';
 import { writeJob, type WrittenJob, writeYes } from './write/jobs.ts';
 import { writePeople } from './write/people.ts';
 import { rightVariant, writeUnits } from './write/units.ts';
+import { writeWarmUpLogs } from './write/warm-up-logs.ts';
 import { SECRET, writeWorkshop } from './write/workshop.ts';
 
 const SEED = 20_261_124;
@@ -73,6 +74,7 @@ async function furnish(tx: Tx, now: Date): Promise<{ customers: number; vehicles
   await writeBookings(tx, plans, now);
   await writeAccounts(tx, written);
   await writeCollections(tx, { staff, now });
+  await writeWarmUpLogs(tx, createRandom(SEED + 1), { jobs: written, staff, workshop });
   return { customers: customers.size, vehicles: cars.length, jobs: plans.length };
 }
 

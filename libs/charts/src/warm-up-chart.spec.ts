@@ -29,6 +29,12 @@ describe('warmUpChart', () => {
     );
   });
 
+  it('says what bends where that is no thermostat that opens', () => {
+    const knee = { minute: 14, tempC: 88, halfWidthC: 2, words: 'the climb ends' };
+    const after = { label: 'After', samples: LOGS.after?.samples ?? [], knee };
+    expect(words(warmUpChart({ before: null, after, nominalC: null }, OPTIONS).svg)).toContain('the climb ends, 88 ± 2 °C');
+  });
+
   it('tells the curves apart without colour: one thick, one thin with rings', () => {
     const { svg } = warmUpChart(LOGS, OPTIONS);
     const part = (name: string): string => svg.slice(svg.indexOf(`data-part="${name}"`)).split('</g>')[0] ?? '';

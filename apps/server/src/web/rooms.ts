@@ -11,6 +11,7 @@ const ALL: readonly (Room & { roles: readonly Role[] })[] = [
   { href: urls.bays, label: 'Bays', roles: ['desk', 'technician', 'owner'] },
   { href: urls.partsBench, label: 'Parts bench', roles: ['desk', 'technician', 'owner'] },
   { href: urls.coolantBench, label: 'Coolant bench', roles: ['desk', 'technician', 'owner'] },
+  { href: urls.runUp, label: 'Run-up', roles: ['desk', 'technician', 'owner'] },
   { href: urls.returnsShelf, label: 'Returns shelf', roles: ['desk', 'owner'] },
   { href: urls.till, label: 'Till', roles: ['desk', 'owner'] },
   { href: urls.office, label: 'Office', roles: ['owner'] },

@@ -11,6 +11,8 @@ export interface WarmUpKnee {
   readonly tempC: number;
   /** Half of the interval: the bend lies within ± this. */
   readonly halfWidthC: number;
+  /** What bends there; default 'thermostat opens', which only plain wax does at one temperature. */
+  readonly words?: string;
 }
 
 /** One warm-up from a start. */

@@ -49,8 +49,9 @@ export function kneeText(knee: WarmUpKnee, { frame, row, prefix }: { frame: Warm
   const figure = `${formatFigure(knee.tempC)} ± ${formatFigure(knee.halfWidthC)} °C`;
   const type = { sizePx: frame.typePx, weight: 700 } as const;
   const room = frame.right - frame.left;
-  const long = `${prefix}thermostat opens, ${figure}`;
-  const content = fitText(textWidth(long, type) <= room ? long : `${prefix}opens, ${figure}`, { ...type, maxWidthPx: room });
+  const long = `${prefix}${knee.words ?? 'thermostat opens'}, ${figure}`;
+  const short = `${prefix}${knee.words ?? 'opens'}, ${figure}`;
+  const content = fitText(textWidth(long, type) <= room ? long : short, { ...type, maxWidthPx: room });
   const width = textWidth(content, type);
   const x = frame.xOf(knee.minute);
   const start = Math.max(frame.left, x + 10 + width > frame.right ? Math.min(x - 10 - width, frame.right - width) : x + 10);

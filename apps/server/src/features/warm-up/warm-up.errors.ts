@@ -1,5 +1,6 @@
 import type { Ask, Understood } from '#libs/warm-up';
 import { DomainError, type FieldError } from '../../platform/domain-error.ts';
+import { fieldOfAsk } from './drafts/answer-fields.ts';
 
 /** A body of the analysis that can't be read as one. */
 export const badRequest = (errors: readonly FieldError[]): DomainError =>
@@ -22,3 +23,29 @@ export const logAsks = (problem: string, { asks, understood }: { asks: readonly 
     })),
     extra: { asks, understood },
   });
+
+/** A form about a log with something to change. */
+export const badLogForm = (errors: readonly FieldError[]): DomainError =>
+  new DomainError('malformed', 'bad-log-form', 'Something about this log needs another look.', { errors });
+
+/** A draft that can't be kept while it leaves questions open. */
+export const notReadYet = (source: string, { problem, asks }: { problem: string; asks: readonly Ask[] }): DomainError =>
+  new DomainError('impossible', 'not-read-yet', problem, {
+    errors:
+      asks.length === 0
+        ? [{ field: source === 'typed' ? 'readings' : '', message: problem }]
+        : asks.map(({ field, question }) => ({ field: fieldOfAsk(field), message: question })),
+  });
+
+export const noDraft = (): DomainError =>
+  new DomainError('not-found', 'no-draft', 'This log no longer waits: it was kept or thrown away. Look at its job.');
+
+export const noRunUpJob = (): DomainError => new DomainError('not-found', 'no-job', 'There is no such job.');
+
+export const noWarmUpLog = (): DomainError => new DomainError('not-found', 'no-log', 'There is no such log.');
+
+export const withdrawnAlready = (): DomainError =>
+  new DomainError('conflict', 'log-withdrawn', 'This log was taken out of the account before.');
+
+export const noProofYet = (): DomainError =>
+  new DomainError('not-found', 'no-proof', 'There is no proof sheet yet: it is made with the first log of the job.');

@@ -1,0 +1,50 @@
+import { type Drawing, type DrawingOptions, warmUpChart, type WarmUpData, type WarmUpKnee, type WarmUpLog } from '#libs/charts';
+import type { Sample, WarmUpAnalysis } from '#libs/warm-up';
+
+/** A log as it is drawn. */
+export interface LogToDraw {
+  label: string;
+  samples: readonly Sample[];
+  analysis: WarmUpAnalysis;
+}
+
+export interface LogsToDraw {
+  before: LogToDraw | null;
+  after: LogToDraw | null;
+  /** The mark of the part that is in the car; null draws no band. */
+  nominalC: number | null;
+}
+
+/** Measured points, the fitted line, the bend with its interval, the band and the speeds, laid on one another. */
+export const drawLogs = ({ before, after, nominalC }: LogsToDraw, options: DrawingOptions): Drawing =>
+  warmUpChart({ before: before && curveOf(before), after: after && curveOf(after), nominalC } satisfies WarmUpData, options);
+
+function curveOf({ label, samples, analysis }: LogToDraw): WarmUpLog {
+  const startS = samples[0]?.timeS ?? 0;
+  const minute = (timeS: number): number => (timeS - startS) / 60;
+  return {
+    label,
+    samples: samples.map(({ timeS, coolantC, speedKmh }) => ({ minute: minute(timeS), tempC: coolantC, speedKmh: speedKmh ?? null })),
+    ...(analysis.fit ? { fit: analysis.fit.points.map(({ timeS, tempC }) => ({ minute: minute(timeS), tempC })) } : {}),
+    knee: kneeOf(analysis, minute),
+  };
+}
+
+/** The opening where there is one; else only that the climb ends there, which other valves and an open one do too. */
+function kneeOf({ knee, openingC }: WarmUpAnalysis, minute: (timeS: number) => number): WarmUpKnee | null {
+  if (!knee) return null;
+  if (openingC) {
+    const { estimate, low, high } = openingC;
+    return { minute: minute(knee.timeS), tempC: round(estimate), halfWidthC: round(Math.max(high - estimate, estimate - low)) };
+  }
+  const { lowC, highC } = knee.interval;
+  return {
+    minute: minute(knee.timeS),
+    tempC: round(knee.tempC),
+    halfWidthC: round(Math.max(highC - knee.tempC, knee.tempC - lowC)),
+    words: 'the climb ends',
+  };
+}
+
+/** What the reading can carry: whole degrees, half at most. */
+const round = (tempC: number): number => Math.round(tempC * 2) / 2;
