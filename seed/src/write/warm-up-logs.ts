@@ -2,7 +2,7 @@ import { analyseWarmUp, compareLogs, type LogReading, readLog, type Sample } fro
 import type { Prisma, Tx } from '#libs/db';
 import type { KeptLog } from '../../../apps/server/src/features/warm-up/keeping/logs.repository.ts';
 import { packSamples } from '../../../apps/server/src/features/warm-up/keeping/pack-samples.ts';
-import { RUN_UP_JOB } from '../../../apps/server/src/features/warm-up/keeping/run-up-jobs.repository.ts';
+import { RUN_UP_JOB, toRunUpJob } from '../../../apps/server/src/features/warm-up/keeping/run-up-jobs.repository.ts';
 import { composeProof } from '../../../apps/server/src/features/warm-up/proof/compose-proof.ts';
 import { pairOfLogs } from '../../../apps/server/src/features/warm-up/proof/pair-of-logs.ts';
 import type { Workshop } from '../../../apps/server/src/platform/workshop-facts.ts';
@@ -58,7 +58,7 @@ async function writeJobLogs(
   random: Random,
   { plan, drives, staff, workshop }: { plan: JobPlan; drives: readonly Drive[]; staff: Staff; workshop: Workshop },
 ): Promise<void> {
-  const job = await tx.job.findUniqueOrThrow({ where: { id: plan.id }, select: RUN_UP_JOB });
+  const job = toRunUpJob(await tx.job.findUniqueOrThrow({ where: { id: plan.id }, select: RUN_UP_JOB }));
   const airC = random.between(9, 19);
   const logs: KeptLog[] = [];
   const samplesOf = new Map<string, readonly Sample[]>();

@@ -57,6 +57,7 @@ export interface JobView {
     packages: { name: string; gross: string }[];
   }[];
   yesHref: string;
+  runUpHref: string;
   bookings: { phase: string; place: string; when: string; callOff: string }[];
   waits: { word: string; words: string; since: string }[];
   debts: { word: string; due: string; words: string; end: string }[];
@@ -169,6 +170,7 @@ export function presentJob(facts: JobFacts, forms: JobForms): JobView {
       packages: yes.packages.map(({ name, gross }) => ({ name, gross: `${gross} ${currency}` })),
     })),
     yesHref: urls.yes(job.id),
+    runUpHref: urls.jobRunUp(job.id),
     bookings: job.bookings.map(({ id, phase, place, startsAt, endsAt }) => ({
       phase: phaseTitle(phase),
       place: place.name,

@@ -19,6 +19,8 @@ export interface InvoiceView {
   /** What EN 16931 wants and is not on it. */
   unstructured: string[];
   jobHref: string | undefined;
+  /** The newest, where the job has one. */
+  proofHref: string | undefined;
   payments: { amount: string; how: string; on: string; reference: string }[];
   open: string;
   isPaid: boolean;
@@ -28,7 +30,7 @@ export interface InvoiceView {
 
 export function presentInvoice(
   invoice: InvoiceRow,
-  { form, now, timeZone, isDemo }: { form: FormState; now: Date; timeZone: string; isDemo: boolean },
+  { form, now, timeZone, isDemo, hasProof }: { form: FormState; now: Date; timeZone: string; isDemo: boolean; hasProof: boolean },
 ): InvoiceView {
   const open = openOn(invoice);
   const isPaid = Number(open) === 0;
@@ -46,6 +48,7 @@ export function presentInvoice(
     structured: problems.length > 0 ? undefined : { ublHref: urls.invoiceUbl(invoice.id), ciiHref: urls.invoiceCii(invoice.id) },
     unstructured: problems.map(({ what }) => what),
     jobHref: invoice.jobId === null ? undefined : urls.job(invoice.jobId),
+    proofHref: invoice.jobId !== null && hasProof ? urls.newestProof(invoice.jobId) : undefined,
     payments: invoice.payments.map(({ amount, method, paidOn, reference }) => ({
       amount: amountText(amount),
       how: METHOD_WORDS[method] ?? method,

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { JobCardsModule } from '../job-cards/job-cards.module.ts';
+import { WarmUpModule } from '../warm-up/warm-up.module.ts';
 import { DocumentsService } from './documents.service.ts';
 import { DraftsService } from './drafts.service.ts';
 import { InvoicesApiController } from './invoices-api.controller.ts';
@@ -13,7 +14,7 @@ import { TillSettingsService } from './settings/till-settings.service.ts';
 import { TillController } from './till.controller.ts';
 
 @Module({
-  imports: [JobCardsModule],
+  imports: [JobCardsModule, WarmUpModule],
   controllers: [InvoicesApiController, TillController, TillSettingsController],
   providers: [
     DocumentsService,

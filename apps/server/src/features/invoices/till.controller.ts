@@ -10,6 +10,7 @@ import { Flashes } from '../../platform/pages/flash.ts';
 import type { FormState } from '../../platform/pages/form-state.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { urls } from '../../web/urls.ts';
+import { ProofService } from '../warm-up/proof/proof.service.ts';
 import { DocumentsService } from './documents.service.ts';
 import { type DraftView, presentDraft } from './draft.presenter.ts';
 import { DraftsService } from './drafts.service.ts';
@@ -32,6 +33,7 @@ export class TillController {
     private readonly invoices: InvoicesRepository,
     private readonly documents: DocumentsService,
     private readonly payments: PaymentsService,
+    private readonly proof: ProofService,
     private readonly workshop: WorkshopFacts,
     private readonly clock: Clock,
     private readonly flashes: Flashes,
@@ -74,7 +76,8 @@ export class TillController {
   async invoice(@Param('id', IdPipe) id: string, @FormBack('payment') form: FormState): Promise<InvoiceView> {
     const [invoice, { timeZone, isDemo }] = await Promise.all([this.invoices.find(id), this.workshop.get()]);
     if (!invoice) throw noInvoice();
-    return presentInvoice(invoice, { form, now: this.clock.now(), timeZone, isDemo });
+    const sheets = invoice.jobId === null ? [] : await this.proof.ofJob(invoice.jobId);
+    return presentInvoice(invoice, { form, now: this.clock.now(), timeZone, isDemo, hasProof: sheets.length > 0 });
   }
 
   @Get('invoices/:id/document.pdf')

@@ -28,7 +28,8 @@ export class CardLedgers {
 
   async keepDebts(tx: Tx, jobId: string, { debts }: CardState, { at, byId }: { at: Date; byId: string | null }): Promise<void> {
     for (const debt of debts) {
-      const row = await tx.jobDebt.findFirst({ where: { jobId, kind: debt.kind }, orderBy: { openedAt: 'desc' } });
+      // A debt that opens again dates from the same moment as the one that ended: the later row counts.
+      const row = await tx.jobDebt.findFirst({ where: { jobId, kind: debt.kind }, orderBy: [{ openedAt: 'desc' }, { id: 'desc' }] });
       const isOpen = row !== null && row.endedAt === null;
       // What the owner let go stays let go: the card does not know of it.
       const isLetGo = row?.ending === 'let-go' && row.openedAt >= new Date(debt.since);

@@ -1,5 +1,8 @@
 import type { HeaterUse, LogAnswers, ThermostatKind } from '#libs/warm-up';
 
+export const THERMOSTAT_KINDS: readonly ThermostatKind[] = ['wax', 'heated-wax', 'twin', 'motor-valve', 'hybrid', 'unknown'];
+export const HEATER_USES: readonly HeaterUse[] = ['off', 'on', 'unknown'];
+
 export type LogRole = 'before' | 'after';
 export type LogSource = 'file' | 'typed';
 

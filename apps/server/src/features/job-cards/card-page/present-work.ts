@@ -38,13 +38,21 @@ export function presentWork(page: CardPage, step: Step, state: StepState): WorkV
     reading,
     jugs: isToDo ? presentJugs(page, step, state) : null,
     clock: isToDo ? clockOf(page, step) : null,
-    links: step.evidence.kind === 'variant' ? [{ href: urls.jobParts(page.row.id), label: 'To the Parts bench' }] : [],
+    links: linksOf(page, step),
     form: isToDo ? workForm(page, step, state) : null,
     others: isToDo ? otherForms(page, step, state) : [],
     photos: presentPhotos(page, state),
     folds: [...presentFolds(page, step, state), ...otherFacts(page, step)],
   };
 }
+
+/** Where the work of a step is done, if not on the card; a log that is kept there ticks its step. */
+function linksOf({ row }: CardPage, { key, evidence }: Step): WorkView['links'] {
+  if (evidence.kind === 'variant') return [{ href: urls.jobParts(row.id), label: 'To the Parts bench' }];
+  return LOG_STEPS.has(key) ? [{ href: urls.jobRunUp(row.id), label: 'To the Run-up' }] : [];
+}
+
+const LOG_STEPS: ReadonlySet<string> = new Set(['before-log', 'after-log']);
 
 const isOpenStep = ({ state }: StepState): boolean => state === 'open' || state === 'taken-back';
 

@@ -1,10 +1,8 @@
 import { type HeaterUse, type LogAnswers, parseUnitsAnswer, type ThermostatKind } from '#libs/warm-up';
 import type { FieldError } from '../../../platform/domain-error.ts';
+import { HEATER_USES, THERMOSTAT_KINDS } from '../log-setting.ts';
 import { badRequest } from '../warm-up.errors.ts';
 import { readColumns } from './read-columns.ts';
-
-export const THERMOSTAT_KINDS: readonly ThermostatKind[] = ['wax', 'heated-wax', 'twin', 'motor-valve', 'hybrid', 'unknown'];
-export const HEATER_USES: readonly HeaterUse[] = ['off', 'on', 'unknown'];
 
 /** What is known beside the readings. */
 export interface AnalysisSettings {

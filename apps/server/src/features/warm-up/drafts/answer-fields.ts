@@ -1,13 +1,14 @@
 import type { LogAnswers } from '#libs/warm-up';
-import type { DraftDto } from '../dto/draft.dto.ts';
 
 export type AnsweredQuantity = keyof NonNullable<LogAnswers['columns']>;
+
+type FieldName = 'Time' | 'Coolant' | 'Speed' | 'Rpm' | 'Load' | 'Intake' | 'Ambient' | 'AirFlow';
 
 export interface AnswerField {
   quantity: AnsweredQuantity;
   word: string;
-  column: keyof DraftDto & `column${string}`;
-  unit: keyof DraftDto & `unit${string}`;
+  column: `column${FieldName}`;
+  unit: `unit${FieldName}`;
   units: readonly string[];
 }
 

@@ -2,8 +2,7 @@ import { Transform } from 'class-transformer';
 import { IsIn, IsString, Matches, MaxLength } from 'class-validator';
 import type { HeaterUse, ThermostatKind } from '#libs/warm-up';
 import { trimmed } from '../../../platform/trimmed.ts';
-import { HEATER_USES, THERMOSTAT_KINDS } from '../analysis-request/read-settings.ts';
-import type { LogRole } from '../log-setting.ts';
+import { HEATER_USES, type LogRole, THERMOSTAT_KINDS } from '../log-setting.ts';
 
 /** What a person says of a log beside its readings. */
 export class LogSettingDto {

@@ -8,10 +8,12 @@ import { drawLogs, type LogsToDraw } from './draw-logs.ts';
 import type { LogPair } from './pair-of-logs.ts';
 import type { ProofDocument } from './proof-document.ts';
 import { tellLog, type ToldLog } from './told-log.ts';
-import { KIND_WORDS, OUTCOME_PEGS } from './verdict-words.ts';
+import { KIND_WORDS, OUTCOME_PEGS, verdictPeg, verdictSaid } from './verdict-words.ts';
 import { sayYardstick } from './yardstick-words.ts';
 
 const PAPER_PX = 662;
+/** Leaves room on the page for figures and grounds. */
+const PAPER_HEIGHT_PX = 330;
 
 export interface ProofFacts {
   job: RunUpJob;
@@ -35,8 +37,8 @@ export function composeProof({ job, workshop, pair, samplesOf }: ProofFacts): Pr
     customer: job.customer.name,
     vehicle: [`${job.vehicle.make} ${job.vehicle.model}`, job.vehicle.registration, ...(speaking ? [partWords(speaking)] : [])],
     job: job.number,
-    outcome: { peg: OUTCOME_PEGS[comparison.outcome], headline: comparison.headline, sentences: comparison.sentences },
-    owed: comparison.proofOwed ? owedWords(job) : null,
+    outcome: outcomeOf(job, pair),
+    owed: comparison.proofOwed && job.asksProof ? owedWords(job) : null,
     columns: told.map(({ heading }) => heading),
     rows: comparisonRows(told),
     verdicts: told.map(({ verdict }) => verdict),
@@ -47,6 +49,14 @@ export function composeProof({ job, workshop, pair, samplesOf }: ProofFacts): Pr
     advice: after?.analysis.advice ?? before?.analysis.advice ?? [],
     method: METHOD,
   };
+}
+
+/** What both logs come to; before a repair, or without one, what the one log found. */
+export function outcomeOf({ asksProof }: RunUpJob, { before, after }: LogPair): ProofDocument['outcome'] {
+  if (before && !after && !asksProof)
+    return { peg: verdictPeg(before.analysis), headline: `Found: ${verdictSaid(before.analysis)}`, sentences: [before.analysis.behaviour] };
+  const { outcome, headline, sentences } = compareLogs(before?.analysis ?? null, after?.analysis ?? null);
+  return { peg: OUTCOME_PEGS[outcome], headline, sentences };
 }
 
 export function toldPair({ before, after }: LogPair): ToldLog[] {
@@ -69,12 +79,15 @@ export function logsToDraw({ before, after }: LogPair, samplesOf: ProofFacts['sa
 }
 
 function chartOf(pair: LogPair, samplesOf: ProofFacts['samplesOf']): ProofDocument['chart'] {
-  const { svg, title } = drawLogs(logsToDraw(pair, samplesOf), {
-    palette: 'print',
-    idPrefix: 'proof',
-    widthPx: PAPER_PX,
-    ground: 'sheet',
-  });
+  const { svg, title } = drawLogs(
+    { ...logsToDraw(pair, samplesOf), heightPx: PAPER_HEIGHT_PX },
+    {
+      palette: 'print',
+      idPrefix: 'proof',
+      widthPx: PAPER_PX,
+      ground: 'sheet',
+    },
+  );
   return { svg, title };
 }
 

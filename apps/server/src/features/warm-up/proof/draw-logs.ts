@@ -13,11 +13,13 @@ export interface LogsToDraw {
   after: LogToDraw | null;
   /** The mark of the part that is in the car; null draws no band. */
   nominalC: number | null;
+  /** Where the paper asks for it. */
+  heightPx?: number;
 }
 
 /** Measured points, the fitted line, the bend with its interval, the band and the speeds, laid on one another. */
-export const drawLogs = ({ before, after, nominalC }: LogsToDraw, options: DrawingOptions): Drawing =>
-  warmUpChart({ before: before && curveOf(before), after: after && curveOf(after), nominalC } satisfies WarmUpData, options);
+export const drawLogs = ({ before, after, ...rest }: LogsToDraw, options: DrawingOptions): Drawing =>
+  warmUpChart({ before: before && curveOf(before), after: after && curveOf(after), ...rest } satisfies WarmUpData, options);
 
 function curveOf({ label, samples, analysis }: LogToDraw): WarmUpLog {
   const startS = samples[0]?.timeS ?? 0;

@@ -41,7 +41,6 @@ export function settingFields(form: FormState, values: SettingValues): Record<st
       unit: '°C',
       inputmode: 'decimal',
       optional: true,
-      short: true,
       maxlength: 5,
       hint: 'Of the part that was in the car on this drive: its stamp, or the catalogue.',
     },

@@ -57,10 +57,15 @@ function rowOf(job: RunUpJobRow, { now, timeZone }: { now: Date; timeZone: strin
     number: job.number,
     car: `${job.vehicle.make} ${job.vehicle.model}, ${job.vehicle.registration}`,
     logs: logsText(job.warmUpLogs.map(({ role }) => role)),
-    proof: outcome ? { peg: OUTCOME_PEGS[outcome], word: OUTCOME_WORDS[outcome] } : { peg: 'not-read', word: 'no log yet' },
+    proof: proofOf(job.asksProof, outcome),
     due: debt?.dueOn ? plainDate(debt.dueOn) : '',
     isLate: debt?.dueOn ? isPast(debt.dueOn, now, timeZone) : false,
   };
+}
+
+function proofOf(asksProof: boolean, outcome: Outcome | undefined): Row['proof'] {
+  if (!outcome) return { peg: 'not-read', word: 'no log yet' };
+  return asksProof ? { peg: OUTCOME_PEGS[outcome], word: OUTCOME_WORDS[outcome] } : { peg: 'not-read', word: 'logged, nothing to prove' };
 }
 
 function logsText(roles: readonly string[]): string {

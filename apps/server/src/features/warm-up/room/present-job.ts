@@ -5,7 +5,7 @@ import type { FieldView } from '../../../web/form-field.ts';
 import { urls } from '../../../web/urls.ts';
 import type { KeptLog } from '../keeping/logs.repository.ts';
 import { type ComparisonRow, comparisonRows } from '../proof/comparison-rows.ts';
-import { logsToDraw, owedWords, reasonsOf, toldPair } from '../proof/compose-proof.ts';
+import { logsToDraw, outcomeOf, owedWords, reasonsOf, toldPair } from '../proof/compose-proof.ts';
 import { isProven } from '../proof/is-proven.ts';
 import { tellLog } from '../proof/told-log.ts';
 import { OUTCOME_PEGS, OUTCOME_WORDS, verdictPeg, verdictSaid } from '../proof/verdict-words.ts';
@@ -25,7 +25,7 @@ export interface RunUpJobView {
     actions: { href: string; label: string; main?: boolean }[];
   };
   verdict: { peg: string; word: string; sentences: string[] } | undefined;
-  owed: { words: string; isLate: boolean } | undefined;
+  owed: { kind: 'note' | 'stopped'; words: string; late: string } | undefined;
   chart: DrawnLogs;
   hasLogs: boolean;
   columns: string[];
@@ -57,7 +57,7 @@ export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: Fo
   return {
     title: `Run-up, job ${job.number}`,
     head: headOf(facts),
-    verdict: verdictOf(facts, comparison),
+    verdict: verdictOf(facts),
     owed: owedOf(facts),
     chart: drawWideAndNarrow(logsToDraw(pair, samplesOf), 'run-up'),
     hasLogs: told.length > 0,
@@ -86,7 +86,7 @@ export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: Fo
       version,
       when: dateTimeText(madeAt, facts.timeZone),
       peg: OUTCOME_PEGS[outcome],
-      word: OUTCOME_WORDS[outcome],
+      word: job.asksProof ? OUTCOME_WORDS[outcome] : 'what was found',
     })),
     add: addForm(facts, form),
     gauge: { action: urls.lookAtGauge(job.id), fields: gaugeFields(gauge, roleNext(facts)), isOpen: gauge.summary.length > 0 },
@@ -94,20 +94,24 @@ export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: Fo
   };
 }
 
-function headOf({ job, pair, sheets }: JobRunUp): RunUpJobView['head'] {
+function leadOf({ job, pair }: JobRunUp): string {
   const { before, after } = pair;
-  const lead = isProven(pair)
-    ? 'The repair is proven by its log.'
-    : after
-      ? 'The log after the repair does not prove it yet.'
-      : before
-        ? 'One log from before the repair; the one after it is still to come.'
-        : 'No log yet.';
+  if (isProven(pair)) return 'The repair is proven by its log.';
+  if (after) return 'The log after the repair does not prove it.';
+  if (!before) return 'No log yet.';
+  return job.asksProof ? 'One log from before the repair; the one after it is still to come.' : 'What the log found is below.';
+}
+
+/** Its tag hangs on the board while the car is ours. */
+const GONE: ReadonlySet<string> = new Set(['keys-out', 'squared', 'fell-through']);
+
+function headOf(facts: JobRunUp): RunUpJobView['head'] {
+  const { job, sheets } = facts;
   return {
     title: 'Run-up',
-    lead,
+    lead: leadOf(facts),
     rest: `Job ${job.number}, ${job.vehicle.make} ${job.vehicle.model}, ${job.vehicle.registration}.`,
-    keyTag: job.keyTag === null ? undefined : { key: String(job.keyTag) },
+    keyTag: job.keyTag === null || GONE.has(job.stage) ? undefined : { key: String(job.keyTag) },
     actions: [
       { href: urls.card(job.id), label: 'Open the card' },
       ...(sheets.length > 0 ? [{ href: urls.newestProof(job.id), label: 'Proof sheet (PDF)', main: true }] : []),
@@ -116,9 +120,10 @@ function headOf({ job, pair, sheets }: JobRunUp): RunUpJobView['head'] {
 }
 
 /** With a log after the repair its outcome; with one before alone what that says. */
-function verdictOf({ pair }: JobRunUp, comparison: ReturnType<typeof compareLogs>): RunUpJobView['verdict'] {
+function verdictOf({ job, pair }: JobRunUp): RunUpJobView['verdict'] {
   const { before, after } = pair;
-  if (after) return { peg: OUTCOME_PEGS[comparison.outcome], word: comparison.headline, sentences: comparison.sentences };
+  const { peg, headline, sentences } = outcomeOf(job, pair);
+  if (after || (before && !job.asksProof)) return { peg, word: headline, sentences };
   if (!before) return undefined;
   const { analysis } = before;
   return { peg: verdictPeg(analysis), word: `Before: ${verdictSaid(analysis)}`, sentences: [analysis.behaviour] };
@@ -127,7 +132,8 @@ function verdictOf({ pair }: JobRunUp, comparison: ReturnType<typeof compareLogs
 function owedOf({ job, now, timeZone }: JobRunUp): RunUpJobView['owed'] {
   const [debt] = job.debts;
   if (!debt) return undefined;
-  return { words: owedWords(job), isLate: debt.dueOn !== null && isPast(debt.dueOn, now, timeZone) };
+  const isLate = debt.dueOn !== null && isPast(debt.dueOn, now, timeZone);
+  return { kind: isLate ? 'stopped' : 'note', words: owedWords(job), late: isLate ? 'That day is over.' : '' };
 }
 
 /** The last visit stands beside this one, so that a slow change shows. */
@@ -158,15 +164,16 @@ function roleNext({ job, pair }: JobRunUp): 'before' | 'after' {
 function addForm(facts: JobRunUp, form: FormState): RunUpJobView['add'] {
   const { job, logs, lastVisit, now, timeZone } = facts;
   const known = logs.at(-1) ?? lastVisit?.log;
+  const role = roleNext(facts);
   const kind = job.vehicle.thermostatKind === 'unknown' ? (known?.thermostatKind ?? '') : job.vehicle.thermostatKind;
-  const nominal = known?.nominalOpeningC;
+  const nominal = (role === 'after' ? job.chosenNominalC : null) ?? known?.nominalOpeningC ?? null;
   const error = form.errors['file'];
   return {
     action: urls.addLog(job.id),
     fields: settingFields(form, {
       thermostatKind: kind,
-      nominalOpeningC: nominal === undefined || nominal === null ? '' : String(nominal),
-      role: roleNext(facts),
+      nominalOpeningC: nominal === null ? '' : String(nominal),
+      role,
       loggedOn: isoDay(now, timeZone),
     }),
     file: {
