@@ -88,6 +88,14 @@ export class Walker {
     }
   }
 
+  /** Chooses a file of this machine. */
+  async attach(form: string, name: string, file: string): Promise<void> {
+    const field = await this.page.$(`${formSelector(form)} input[type="file"][name="${name}"]`);
+    if (!field) throw new Error(`${this.page.url()} takes no file ${name} in the form ${form}`);
+    const [chooser] = await Promise.all([this.page.waitForFileChooser(), field.click()]);
+    await chooser.accept([file]);
+  }
+
   async tick(form: string, name: string): Promise<void> {
     await this.page.evaluate(`document.querySelector(${JSON.stringify(`${formSelector(form)} input[name="${name}"]`)}).click()`);
   }

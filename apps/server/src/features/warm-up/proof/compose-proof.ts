@@ -13,7 +13,7 @@ import { sayYardstick } from './yardstick-words.ts';
 
 const PAPER_PX = 662;
 /** Leaves room on the page for figures and grounds. */
-const PAPER_HEIGHT_PX = 330;
+const PAPER_HEIGHT_PX = 340;
 
 export interface ProofFacts {
   job: RunUpJob;
