@@ -20,4 +20,4 @@ COPY --from=build /app/dist ./dist
 USER node
 ENV NODE_ENV=production DATA_DIR=/data RUNWARM_BROWSER=/usr/bin/chromium-headless-shell
 HEALTHCHECK --start-period=60s CMD ["node", "-e", "fetch('http://127.0.0.1:3000/api/v1/health').then(r => process.exit(r.ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "--enable-source-maps", "dist/apps/server/src/main.js"]
+CMD ["node", "--enable-source-maps", "--disable-warning=DeprecationWarning", "dist/apps/server/src/main.js"]

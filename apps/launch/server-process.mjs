@@ -6,11 +6,13 @@ import { pathToFileURL } from 'node:url';
 import { say } from './say.mjs';
 
 const PATIENCE_MS = 30_000;
+/** What libraries say to one another's makers is nothing for a workshop's window; the tests still print it. */
+const QUIET = '--disable-warning=DeprecationWarning';
 
 /** @returns {{ ended: Promise<number>, stop: () => void }} */
 export function startServerProcess() {
   const follow = pathToFileURL(path.resolve('apps/launch/follow-parent.mjs')).href;
-  const child = spawn(process.execPath, ['--enable-source-maps', '--import', follow, 'dist/apps/server/src/main.js'], {
+  const child = spawn(process.execPath, ['--enable-source-maps', QUIET, '--import', follow, 'dist/apps/server/src/main.js'], {
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
     detached: process.platform !== 'win32',
   });
