@@ -80,7 +80,7 @@ describe('a repair and its proof', () => {
       // From the chart: both curves, the bend, the band.
       'Before, 8 Jun 2026',
       'After, 9 Jun 2026',
-      '76 to 98 °C: within 11 °C of the 87 on the part',
+      '76 to 98 °C',
       'minutes from the start',
       // From the figures.
       'stuck open, quite sure',
