@@ -40,7 +40,8 @@ async function furnish(tx: Tx, now: Date): Promise<{ customers: number; vehicles
   const templates = new Map((await tx.jobTemplate.findMany({ select: { id: true, key: true } })).map(({ id, key }) => [key, id]));
   const workshop = await demoWorkshop(tx);
   const product = await tx.coolantProduct.findFirstOrThrow({ where: { isActive: true } });
-  const coolant = { id: product.id, name: product.name, pricePerL: product.pricePerL.toFixed(2) };
+  const { id, name, serviceYears, serviceKm } = product;
+  const coolant = { id, name, pricePerL: product.pricePerL.toFixed(2), serviceYears, serviceKm };
   const customers = new Map((await tx.customer.findMany()).map((customer) => [customer.id, customer]));
   const serials = new Map<string, number>();
   const written: (WrittenJob & { isPaid: boolean })[] = [];

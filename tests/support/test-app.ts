@@ -9,6 +9,7 @@ import { TEMPLATES } from '#libs/checklist';
 import { partFamilies } from '#libs/fitment';
 import type { Connection, Database, Prisma } from '#libs/db';
 import { emptyTables, openTestDatabase } from './database.ts';
+import { unescapeHtml } from './page-forms.ts';
 import { TestClock } from './test-clock.ts';
 
 export type Agent = ReturnType<typeof request.agent>;
@@ -120,7 +121,7 @@ export function formMarks(html: string, form?: string): Record<string, string> {
     (text) => text.includes('name="_page"') && (form === undefined || text.includes(`name="_form" value="${form}"`)),
   );
   const read = (name: string): string => new RegExp(`name="${name}" value="([^"]*)"`).exec(wanted ?? '')?.[1] ?? '';
-  return { _csrf: read('_csrf'), _key: read('_key') || randomUUID(), _page: read('_page').replaceAll('&amp;', '&'), _form: read('_form') };
+  return { _csrf: read('_csrf'), _key: read('_key') || randomUUID(), _page: unescapeHtml(read('_page')), _form: read('_form') };
 }
 
 /** Headers of a state-changing API call with a session. */

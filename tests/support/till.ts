@@ -21,7 +21,7 @@ export async function finishedJob(
 export async function press(
   agent: Agent,
   page: string,
-  { form, to, values = {} }: { form: string; to: string; values?: Record<string, string> },
+  { form, to, values = {} }: { form: string; to: string; values?: Record<string, string | string[]> },
 ): Promise<string> {
   const { text } = await agent.get(page).expect(200);
   expect(text).toContain(`name="_form" value="${form}"`);
@@ -29,6 +29,7 @@ export async function press(
     .post(to)
     .type('form')
     .send({ ...formMarks(text, form), ...values });
+  expect(answer.status).toBe(303);
   return String(answer.headers['location']);
 }
 

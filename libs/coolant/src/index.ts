@@ -68,3 +68,4 @@ export {
 } from './job/safe-to-open.ts';
 export { coldForLevel, coldStart, type ColdEnough } from './job/cold-enough.ts';
 export { CAUTIONS, type Caution, type CautionMoment } from './data/cautions.ts';
+export { productFor } from './shelf/product-for.ts';

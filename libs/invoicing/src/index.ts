@@ -1,6 +1,7 @@
 export { creditLeft, type CreditLeft } from './credit/credit-left.ts';
 export { creditNote } from './credit/credit-note.ts';
 export { type CreditItem, type CreditNote, type CreditRequest } from './credit/credit-request.ts';
+export { type LineToCredit, linesLeft } from './credit/lines-left.ts';
 export { outstanding } from './credit/outstanding.ts';
 export { type DepositForm, type IssuedDeposit, type ReceivedMoney } from './deposit/deposit.ts';
 export { depositDeduction, type DepositDeduction, type DepositDeductionRequest } from './deposit/deposit-deduction.ts';

@@ -1,10 +1,8 @@
-import { composeDocument, draftLines, totals } from '#libs/invoicing';
+import { composeDocument } from '#libs/invoicing';
 import type { Prisma, Tx } from '#libs/db';
-import type { Draft } from '../../../apps/server/src/features/invoices/drafts.service.ts';
-import { withEdits } from '../../../apps/server/src/features/invoices/draft-edits.ts';
+import { draftOf } from '../../../apps/server/src/features/invoices/draft-of.ts';
 import { invoiceDraft } from '../../../apps/server/src/features/invoices/invoice-draft.ts';
 import type { BillFacts } from '../../../apps/server/src/features/invoices/job-bill.repository.ts';
-import { jobWork } from '../../../apps/server/src/features/invoices/job-work.ts';
 import type { Workshop } from '../../../apps/server/src/platform/workshop-facts.ts';
 import type { Random } from '../random.ts';
 import { laterBy, ZONE } from '../workshop-hours.ts';
@@ -22,7 +20,7 @@ interface InvoiceFacts {
   gross: string;
   number: number;
   right: DemoVariant | undefined;
-  coolant: { id: string; name: string; pricePerL: string };
+  coolant: BillFacts['coolant'];
   customer: BillFacts['customer'];
 }
 
@@ -40,9 +38,14 @@ function billFacts({ job, packageId, gross, number, right, coolant, customer }: 
       ? [{ id: right.variantId, name: `Thermostat ${right.openingTemperatureC} °C`, partNumber: right.partNumber, costNet: right.priceNet }]
       : [],
     coolant,
+    menuPrice: null,
     edits: [],
+    adjustments: [],
+    paper: { advice: '', orderReference: '', buyerReference: '' },
     openDebts: [],
-    invoices: [],
+    standing: null,
+    deposits: [],
+    onAccount: [],
   };
 }
 
@@ -61,14 +64,7 @@ export async function writeInvoice(
   const bill = billFacts(facts);
   const { card, plan, keysOutAt } = facts.job;
   const issuedAt = keysOutAt ?? now;
-  const drafted = draftLines(jobWork(bill, card, workshop));
-  if (!drafted.ok) throw new Error(drafted.errors.map(({ message }) => message).join(' '));
-  const lines = withEdits(drafted.value.lines, []);
-  const sums = totals({
-    lines: lines.map(({ quantity, unitPrice, vatCategory, vatRate }) => ({ quantity, unitPrice, vatCategory, vatRate })),
-  });
-  if (!sums.ok) throw new Error(sums.errors.map(({ message }) => message).join(' '));
-  const draft: Draft = { facts: bill, card, workshop, drafted: drafted.value, lines, totals: sums.value };
+  const draft = draftOf({ facts: bill, card, workshop });
   const issuedOn = dayOf(issuedAt);
   const series = issuedOn.slice(0, 4);
   const serial = (serials.get(series) ?? 0) + 1;

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Glycol, ProductLabel } from '#libs/coolant';
+import type { DbClient } from '#libs/db';
 import { PrismaService } from '../../platform/database.ts';
 
 /** Coolant on the shelf, as its label tells. */
@@ -14,6 +15,10 @@ export interface ShelfProduct {
   /** Volume % of product. */
   minimumPercent: number;
   maximumPercent: number;
+  pricePerL: string;
+  /** How long it lasts, whichever comes first. */
+  serviceYears: number | null;
+  serviceKm: number | null;
 }
 
 /** The coolants that the workshop keeps. */
@@ -21,8 +26,8 @@ export interface ShelfProduct {
 export class CoolantShelf {
   constructor(private readonly prisma: PrismaService) {}
 
-  async onTheShelf(): Promise<ShelfProduct[]> {
-    const rows = await this.prisma.db.coolantProduct.findMany({ where: { isActive: true }, orderBy: { name: 'asc' } });
+  async onTheShelf(db: DbClient = this.prisma.db): Promise<ShelfProduct[]> {
+    const rows = await db.coolantProduct.findMany({ where: { isActive: true }, orderBy: { name: 'asc' } });
     return rows.map((row) => ({
       id: row.id,
       name: row.name,
@@ -40,6 +45,9 @@ export class CoolantShelf {
             },
       minimumPercent: row.minProductPct.toNumber(),
       maximumPercent: row.maxProductPct.toNumber(),
+      pricePerL: row.pricePerL.toFixed(2),
+      serviceYears: row.serviceYears,
+      serviceKm: row.serviceKm,
     }));
   }
 }

@@ -34,6 +34,8 @@ const edit = (origin: string, change: Partial<LineEdit> = {}): LineEdit => ({
   unitPrice: '60',
   vatCategory: 'S',
   vatRatePct: '20',
+  discount: null,
+  discountFor: '',
   changedWhy: 'agreed by phone',
   isRemoved: false,
   ...change,
@@ -56,6 +58,11 @@ describe('withEdits', () => {
       ['1', 'Labour, agreed', '1.5', 'agreed by phone'],
       ['2', 'Clip', '1.5', 'agreed by phone'],
     ]);
+  });
+
+  it('takes a discount off the line, with its ground', () => {
+    const [line] = withEdits([labour], [edit('labour:Labour', { discount: '5.00', discountFor: 'late promise' })]);
+    expect(line?.allowances).toEqual([{ amount: '5.00', reason: 'late promise' }]);
   });
 
   it('bills nothing for a change whose line is gone', () => {

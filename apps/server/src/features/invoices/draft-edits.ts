@@ -40,6 +40,7 @@ function ofEdit(edit: LineEdit): EditedLine {
     unitPrice: edit.unitPrice,
     vatCategory: edit.vatCategory as VatCategory,
     vatRate: edit.vatCategory === 'O' ? null : edit.vatRatePct,
+    ...(edit.discount === null ? {} : { allowances: [{ amount: edit.discount, reason: edit.discountFor }] }),
   };
 }
 

@@ -1,7 +1,7 @@
 import { DEBT_WORDS, stepsOf } from '#libs/checklist';
-import type { InvoiceDraft, InvoiceParty, JobOnDocument, PaymentMeans } from '#libs/invoicing';
+import type { DocumentForm, InvoiceDraft, InvoiceParty, InvoiceRules, JobOnDocument, PaymentMeans } from '#libs/invoicing';
 import type { Workshop } from '../../platform/workshop-facts.ts';
-import type { Draft } from './drafts.service.ts';
+import type { Draft } from './draft-of.ts';
 import { isoDay } from '../../web/dates.ts';
 import { temperatureText } from '../../web/figures.ts';
 import { workWords } from './job-work.ts';
@@ -15,11 +15,12 @@ function seller(workshop: Workshop): InvoiceParty {
     name: workshop.name,
     address: { lines: workshop.addressLines, postcode: workshop.postcode, city: workshop.city, countryCode: workshop.country },
     vatId: workshop.vatId === '' ? undefined : workshop.vatId,
+    ...(workshop.companyNumber === '' ? {} : { legalRegistration: { id: workshop.companyNumber } }),
     contact: { phone: workshop.phone, email: workshop.email },
   };
 }
 
-function buyer({ customer }: BillFacts, workshop: Workshop): InvoiceParty {
+function buyer({ customer }: Pick<BillFacts, 'customer'>, workshop: Workshop): InvoiceParty {
   return {
     name: customer.name,
     address: {
@@ -39,8 +40,22 @@ function means({ payTo, name }: Workshop): PaymentMeans[] {
 
 const PROOFS: readonly string[] = ['level-check', 'after-log'];
 
+/** The job and its car, as every document of the job names them. */
+export function carOnDocument({ job, vehicle }: Pick<BillFacts, 'job' | 'vehicle'>): Pick<JobOnDocument, 'jobNumber' | 'vehicle'> {
+  return {
+    jobNumber: String(job.number),
+    vehicle: {
+      registration: vehicle.registration,
+      makeAndModel: vehicle.makeAndModel,
+      ...(vehicle.vin === null ? {} : { vin: vehicle.vin }),
+      ...(job.odometerKm === null ? {} : { odometer: { value: String(job.odometerKm), unit: 'km' as const } }),
+    },
+  };
+}
+
 /** What the page says about the work, as it is known now. */
-function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobOnDocument {
+function jobOnDocument(draft: Draft, issuedOn: string): JobOnDocument {
+  const { facts, card, workshop } = draft;
   const { numbers, choices } = card.facts;
   const litres = (name: string): string | undefined => (numbers[name] === undefined ? undefined : `${numbers[name].value.toFixed(2)} L`);
   const drained = litres('drainedL');
@@ -72,20 +87,34 @@ function jobOnDocument({ facts, card, workshop }: Draft, issuedOn: string): JobO
         }
       : undefined;
   return {
-    jobNumber: String(facts.job.number),
-    vehicle: {
-      registration: facts.vehicle.registration,
-      makeAndModel: facts.vehicle.makeAndModel,
-      ...(facts.vehicle.vin === null ? {} : { vin: facts.vehicle.vin }),
-      ...(facts.job.odometerKm === null ? {} : { odometer: { value: String(facts.job.odometerKm), unit: 'km' as const } }),
-    },
+    ...carOnDocument(facts),
     workDone: [`${workWords(card)}.`],
     found: isProven ? [...found, 'Run hot: both heater hoses hot, radiator side from cold to hot, no leak.'] : found,
-    advice: [],
-    nextDue: [],
+    advice: [...card.findings.map(({ words, severity }) => `${FINDING_WORDS[severity]}: ${words}`), ...linesOf(facts.paper.advice)],
+    nextDue: nextCoolant(draft, issuedOn),
     ...(proofOwed ? { proofOwed } : {}),
     ...(workshop.guaranteeWords === '' ? {} : { guarantee: workshop.guaranteeWords }),
   };
+}
+
+const FINDING_WORDS = { now: 'Now', soon: 'Soon', watch: 'To watch' } as const;
+
+const linesOf = (text: string): string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+
+/** When the coolant is due again, by the label of what was poured: after so many years or kilometres. */
+function nextCoolant({ facts, card }: Draft, issuedOn: string): JobOnDocument['nextDue'] {
+  const { coolant, job } = facts;
+  if (coolant === null || card.facts.filledProductL === 0) return [];
+  const { serviceYears, serviceKm } = coolant;
+  if (serviceYears === null && serviceKm === null) return [];
+  const date =
+    serviceYears === null ? undefined : `${Number(issuedOn.slice(0, 4)) + serviceYears}${issuedOn.slice(4)}`.replace('-02-29', '-02-28');
+  const odometer = serviceKm === null || job.odometerKm === null ? undefined : `${job.odometerKm + serviceKm} km`;
+  return [{ what: 'Coolant change', ...(date === undefined ? {} : { date }), ...(odometer === undefined ? {} : { odometer }) }];
 }
 
 function optionWords(card: Draft['card'], fact: string, choice: string): string {
@@ -96,29 +125,50 @@ function optionWords(card: Draft['card'], fact: string, choice: string): string 
 }
 
 /** The document as it would be issued on that day, still without its number. */
-export function invoiceDraft(draft: Draft, today: string): InvoiceDraft {
-  const { facts, workshop } = draft;
+export function invoiceDraft(draft: Draft, today: string, form: DocumentForm = 'full'): InvoiceDraft {
+  const { facts, workshop, deduction } = draft;
+  const { orderReference, buyerReference } = facts.paper;
   return {
     kind: 'invoice',
-    form: 'full',
+    form,
     number: null,
     issueDate: null,
-    currency: workshop.currency,
-    language: 'en-GB',
-    seller: seller(workshop),
-    buyer: buyer(facts, workshop),
+    ...paperOf(workshop, facts),
     supplyDate: facts.job.keysOutAt ? isoDay(facts.job.keysOutAt, workshop.timeZone) : today,
     dueDate: addDays(today, workshop.payWithinDays),
     paymentTerms: workshop.payWithinDays === 0 ? 'Payable at once' : `Payable within ${workshop.payWithinDays} days`,
     paymentMeans: means(workshop),
-    preceding: [],
-    lines: draft.lines.map(({ origin, changedWhy, ...line }) => line),
-    allowances: [],
-    charges: [],
-    prepayments: [],
-    exemptions: [],
-    legalMarks: [],
-    notes: [],
+    ...(orderReference === '' ? {} : { orderReference }),
+    ...(buyerReference === '' ? {} : { buyerReference }),
+    preceding: deduction.preceding,
+    lines: [...draft.lines.map(({ origin, changedWhy, ...line }) => line), ...deduction.lines],
+    allowances: draft.allowances,
+    charges: draft.charges,
+    prepayments: deduction.prepayments,
+    rounding: deduction.rounding,
     job: jobOnDocument(draft, today),
   };
+}
+
+/** Who sells to whom, in what currency, under which tax: the same on every document of the workshop. */
+export function paperOf(
+  workshop: Workshop,
+  facts: Pick<BillFacts, 'customer'>,
+): Pick<InvoiceDraft, 'currency' | 'language' | 'seller' | 'buyer' | 'exemptions' | 'legalMarks' | 'notes'> {
+  const { exemptionWords, vatCategory } = workshop;
+  const isGroundGiven = exemptionWords !== '' && (vatCategory === 'E' || vatCategory === 'O');
+  return {
+    currency: workshop.currency,
+    language: 'en-GB',
+    seller: seller(workshop),
+    buyer: buyer(facts, workshop),
+    exemptions: isGroundGiven ? [{ category: vatCategory, text: exemptionWords }] : [],
+    legalMarks: workshop.cashAccounting ? ['cash-accounting'] : [],
+    notes: [],
+  };
+}
+
+/** What the workshop's country asks of a document. */
+export function rulesOf({ simplifiedLimit, cashAccounting }: Workshop): InvoiceRules {
+  return { simplifiedLimit, accountingCurrency: null, cashAccounting };
 }

@@ -39,15 +39,61 @@ export const aboveCeiling = (ceiling: string, sum: string): DomainError =>
 
 /** Less than nothing. */
 export const belowZero = (sum: string): DomainError =>
-  new DomainError('impossible', 'below-zero', `The lines come to ${sum}: an invoice can’t be below zero. Check the allowances.`, {
-    extra: { sum },
-  });
+  new DomainError(
+    'impossible',
+    'below-zero',
+    `The lines come to ${sum}: an invoice can’t be below zero. Check the discounts, or give back what was paid ahead beyond it.`,
+    {
+      extra: { sum },
+    },
+  );
+
+/** A deposit is more than the work at its rate. */
+export const depositBeyondWork = (words: string): DomainError => new DomainError('impossible', 'deposit-beyond-work', words);
+
+/** It was taken back before. */
+export const takenBackAlready = (): DomainError =>
+  new DomainError('conflict', 'taken-back-already', 'This is no longer on the draft. Look at it again.');
 
 /** A sum that no workshop writes. */
 export const beyondAnySum = (): DomainError =>
   new DomainError('impossible', 'beyond-any-sum', 'The lines come to more than 99,999,999.99: check quantity and price.', {
     errors: [{ field: 'quantity', message: 'The lines come to more than 99,999,999.99: check quantity and price.' }],
   });
+
+/** There is nothing to give back, or not so much. */
+export const tooMuchBack = (most: string): DomainError =>
+  new DomainError('impossible', 'too-much-back', `At most ${most} can go back.`, {
+    errors: [{ field: 'amount', message: `At most ${most} can go back.` }],
+    extra: { most },
+  });
+
+/** Money before the work has no place once the invoice is there. */
+export const payOnInvoice = (number: string): DomainError =>
+  new DomainError('conflict', 'pay-on-invoice', `Invoice ${number} is issued: take the payment there.`);
+
+/** Somebody else closed a count over the same payments. */
+export const countedMeanwhile = (): DomainError =>
+  new DomainError('stale', 'counted-meanwhile', 'Somebody closed a count in between. Look at the page again and count what is left.');
+
+/** No payment has this address. */
+export const noPayment = (): DomainError => new DomainError('not-found', 'no-payment', 'This payment is not on record.');
+
+/** Nothing of the document is left to credit. */
+export const nothingToCredit = (number: string): DomainError =>
+  new DomainError('conflict', 'nothing-to-credit', `Nothing of ${number} is left to credit.`);
+
+/** A credit note can't be credited. */
+export const notOnceMore = (): DomainError =>
+  new DomainError('impossible', 'credits-itself', 'A credit note can’t be credited: issue a new invoice instead.');
+
+/** The deposit was taken off an invoice that stands. */
+export const depositTaken = (number: string): DomainError =>
+  new DomainError('conflict', 'deposit-taken', `Invoice ${number} has taken this deposit off: credit that one first.`);
+
+/** What was chosen can't be credited. */
+export const badCredit = (errors: readonly LineError[]): DomainError =>
+  new DomainError('impossible', 'bad-credit', 'This can’t be credited as it is.', { errors });
 
 /** Money is not taken on a credit note. */
 export const notOnCreditNote = (): DomainError =>

@@ -12,10 +12,13 @@ export interface InvoiceRow {
   issuedAt: Date;
   dueOn: Date;
   currency: string;
+  taxInclusive: string;
   payable: string;
+  customerId: string;
   document: InvoiceDocument;
-  payments: { amount: string; method: string; reference: string; paidOn: Date }[];
-  corrections: { id: string; number: string; payable: string }[];
+  payments: { id: string; amount: string; method: string; reference: string; why: string; paidOn: Date }[];
+  corrections: { id: string; number: string; issuedOn: Date; payable: string; taxInclusive: string }[];
+  original: { id: string; number: string } | null;
 }
 
 export interface InvoiceListRow {
@@ -38,6 +41,7 @@ export interface NewInvoice {
   kind: string;
   jobId: string | null;
   customerId: string;
+  originalId?: string;
   issuedOn: Date;
   dueOn: Date;
   currency: string;
@@ -63,6 +67,8 @@ export interface ReadyJob {
   vehicle: { registration: string; make: string; model: string };
 }
 
+const READY = ['run-hot', 'settling', 'settled', 'keys-out'];
+
 @Injectable()
 export class InvoicesRepository {
   constructor(private readonly prisma: PrismaService) {}
@@ -71,17 +77,27 @@ export class InvoicesRepository {
     const row = await db.invoice.findUnique({
       where: { id },
       include: {
-        payments: { orderBy: { takenAt: 'asc' } },
-        corrections: { select: { id: true, number: true, payable: true }, orderBy: { issuedAt: 'asc' } },
+        payments: { orderBy: [{ takenAt: 'asc' }, { id: 'asc' }] },
+        corrections: {
+          where: { kind: 'credit-note' },
+          select: { id: true, number: true, issuedOn: true, payable: true, taxInclusive: true },
+          orderBy: { issuedAt: 'asc' },
+        },
+        original: { select: { id: true, number: true } },
       },
     });
     if (!row) return undefined;
     return {
       ...row,
       payable: row.payable.toFixed(2),
+      taxInclusive: row.taxInclusive.toFixed(2),
       document: row.document as unknown as InvoiceDocument,
       payments: row.payments.map((payment) => ({ ...payment, amount: payment.amount.toFixed(2) })),
-      corrections: row.corrections.map((correction) => ({ ...correction, payable: correction.payable.toFixed(2) })),
+      corrections: row.corrections.map((correction) => ({
+        ...correction,
+        payable: correction.payable.toFixed(2),
+        taxInclusive: correction.taxInclusive.toFixed(2),
+      })),
     };
   }
 
@@ -98,7 +114,7 @@ export class InvoicesRepository {
         currency: true,
         payable: true,
         payments: { select: { amount: true } },
-        corrections: { select: { payable: true } },
+        corrections: { where: { kind: 'credit-note' }, select: { payable: true } },
         job: { select: { customer: { select: { name: true } } } },
       },
     });
@@ -112,16 +128,17 @@ export class InvoicesRepository {
     }));
   }
 
-  /** Run hot or later, with no invoice yet. */
+  /** Run hot or later, with no invoice that stands. */
   async readyJobs(most: number): Promise<ReadyJob[]> {
+    const ids = await this.prisma.db.$queryRaw<{ id: string }[]>`
+      select j.id from job j
+      where j.stage = any(${READY}) and j.no_charge_why is null and not exists (
+        select from invoice i where i.job_id = j.id and i.kind in ('invoice', 'simplified') and i.tax_inclusive <>
+          (select coalesce(sum(c.tax_inclusive), 0) from invoice c where c.original_id = i.id and c.kind = 'credit-note'))
+      order by j.number limit ${most}`;
     return this.prisma.db.job.findMany({
-      where: {
-        stage: { in: ['run-hot', 'settling', 'settled', 'keys-out'] },
-        noChargeWhy: null,
-        invoices: { none: { kind: { in: ['invoice', 'simplified'] } } },
-      },
+      where: { id: { in: ids.map(({ id }) => id) } },
       orderBy: { number: 'asc' },
-      take: most,
       select: {
         id: true,
         number: true,
@@ -130,6 +147,18 @@ export class InvoicesRepository {
         vehicle: { select: { registration: true, make: true, model: true } },
       },
     });
+  }
+
+  /** The number of the invoice that stands and has taken this deposit off. */
+  async takerOfDeposit(tx: Tx, { jobId, number }: { jobId: string | null; number: string }): Promise<string | undefined> {
+    if (jobId === null) return undefined;
+    const [row] = await tx.$queryRaw<{ number: string }[]>`
+      select i.number from invoice i
+      where i.job_id = ${jobId}::uuid and i.kind in ('invoice', 'simplified')
+        and i.document -> 'preceding' @> jsonb_build_array(jsonb_build_object('number', ${number}::text))
+        and i.tax_inclusive <> (select coalesce(sum(c.tax_inclusive), 0) from invoice c where c.original_id = i.id and c.kind = 'credit-note')
+      limit 1`;
+    return row?.number;
   }
 
   /** Takes the next number of a series; its row stays locked until the transaction ends, so that none is lost or given twice. */
@@ -146,11 +175,19 @@ export class InvoicesRepository {
     return (await tx.invoice.create({ data, select: { id: true } })).id;
   }
 
-  async addPayment(
-    tx: Tx,
-    payment: { invoiceId: string; amount: string; method: string; reference: string; paidOn: Date; takenById: string; takenAt: Date },
-  ): Promise<void> {
-    await tx.payment.create({ data: payment });
+  /** Money on account becomes prepaid on this invoice, each entry once. */
+  async takePrepaid(tx: Tx, invoiceId: string, paymentIds: readonly string[]): Promise<void> {
+    await tx.invoicePrepayment.createMany({ data: paymentIds.map((paymentId) => ({ paymentId, invoiceId })) });
+  }
+
+  /** Credit notes on a document, in the order of their issue. */
+  async creditNotesOf(originalId: string, db: DbClient = this.prisma.db): Promise<InvoiceDocument[]> {
+    const rows = await db.invoice.findMany({
+      where: { originalId, kind: 'credit-note' },
+      orderBy: { issuedAt: 'asc' },
+      select: { document: true },
+    });
+    return rows.map(({ document }) => document as unknown as InvoiceDocument);
   }
 
   /** The job before the series, everywhere, so that two never wait for each other. */

@@ -2,10 +2,19 @@ import type { CardState } from '#libs/checklist';
 import type { Authorisation, JobWork, TaxTreatment, WorkPackage } from '#libs/invoicing';
 import type { Workshop } from '../../platform/workshop-facts.ts';
 import type { BillFacts } from './job-bill.repository.ts';
+import { partsRuleOf } from './settings/parts-rule.ts';
 
 const HOUR_MS = 3_600_000;
 
-type Rates = Pick<Workshop, 'labourRate' | 'partsMarkupPct' | 'wasteChargePerL' | 'vatRatePct'>;
+type Rates = Pick<
+  Workshop,
+  'labourRate' | 'partsMarkupPct' | 'partsRule' | 'wasteChargePerL' | 'vatRatePct' | 'vatCategory' | 'consumablesPct' | 'consumablesMost'
+>;
+
+/** The tax on what the workshop sells: a rate only where one is charged. */
+export function workshopTax({ vatCategory, vatRatePct }: Pick<Workshop, 'vatCategory' | 'vatRatePct'>): TaxTreatment {
+  return { vatCategory, vatRate: vatCategory === 'O' ? null : vatCategory === 'S' ? vatRatePct : '0' };
+}
 
 /** Hours really worked by the card's clock, else those that the template plans with hands on the car. */
 export function labourHours(card: CardState): { hours: string; isRecorded: boolean } {
@@ -38,7 +47,8 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
   const packages: WorkPackage[] =
     said.length > 0 ? said : [{ id: UNSAID, name: facts.templateName, ceiling: null, answer: { kind: 'open' } }];
   const packageId = packages.at(-1)?.id ?? UNSAID;
-  const tax: TaxTreatment = { vatCategory: 'S', vatRate: rates.vatRatePct };
+  const tax = workshopTax(rates);
+  const rule = partsRuleOf(rates);
   const productL = card.facts.filledProductL.toFixed(3);
   const wasteL = card.facts.numbers['wasteBookedL']?.value ?? 0;
   const { hours } = labourHours(card);
@@ -50,7 +60,8 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
         packageId,
         ...tax,
         words: workWords(card),
-        charge: { kind: 'hours', hours, ratePerHour: rates.labourRate },
+        charge:
+          facts.menuPrice === null ? { kind: 'hours', hours, ratePerHour: rates.labourRate } : { kind: 'menu', price: facts.menuPrice },
       },
     ],
     parts: facts.fittedUnits.map((unit) => ({
@@ -61,7 +72,7 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
       quantity: '1',
       unit: 'H87',
       place: 'fitted',
-      price: { kind: 'marked-up', unitCost: unit.costNet, rule: { kind: 'percent', percent: rates.partsMarkupPct } },
+      price: { kind: 'marked-up', unitCost: unit.costNet, rule },
     })),
     coolant:
       facts.coolant === null || Number(productL) === 0
@@ -73,7 +84,7 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
               pours: [{ kind: 'new', products: [{ productId: facts.coolant.id, volumeL: productL }] }],
             },
           ],
-    consumables: [],
+    consumables: Number(rates.consumablesPct) === 0 ? [] : [smallMaterials(rates, { packageId, tax })],
     waste:
       wasteL === 0
         ? []
@@ -86,4 +97,13 @@ export function jobWork(facts: BillFacts, card: CardState, rates: Rates): JobWor
             },
           ],
   };
+}
+
+/** A share of the labour, with a cap where the owner set one. */
+function smallMaterials(
+  { consumablesPct: percent, consumablesMost: maximum }: Rates,
+  { packageId, tax }: { packageId: string; tax: TaxTreatment },
+): JobWork['consumables'][number] {
+  const charge = { kind: 'share-of-labour', percent, ...(maximum === null ? {} : { maximum }) } as const;
+  return { packageId, ...tax, words: 'Small materials', charge };
 }

@@ -50,6 +50,13 @@ function price(value: DecimalString): string {
   return decimals > 2 ? value : amountText(value);
 }
 
+/** What a credit note corrects and why: the law wants both on it. */
+function correctsWords({ kind, preceding, correctionReason = '' }: InvoiceDocument): string | undefined {
+  if (kind !== 'credit-note') return undefined;
+  const originals = preceding.map(({ number, issueDate }) => `${number}${issueDate === undefined ? '' : ` of ${day(issueDate)}`}`);
+  return `It corrects ${originals.join(', ')}: ${correctionReason}.`;
+}
+
 /** What the page shows, from the frozen document alone: asked for in ten years it is the same. */
 export function presentPrint(document: InvoiceDocument, isDemo: boolean): PrintView {
   const { seller, buyer, job, totals } = document;
@@ -95,7 +102,7 @@ export function presentPrint(document: InvoiceDocument, isDemo: boolean): PrintV
       tax: price(tax),
     })),
     payable: price(totals.payable),
-    payment: given([document.paymentTerms, ...document.paymentMeans.map(({ words }) => words)]),
+    payment: given([correctsWords(document), document.paymentTerms, ...document.paymentMeans.map(({ words }) => words)]),
     work: [...(job?.workDone ?? []), ...(job?.found ?? []), ...(job?.advice ?? [])],
     hasWork: job !== undefined,
     proofOwed: job?.proofOwed === undefined ? undefined : `${job.proofOwed.what}, by ${day(job.proofOwed.by)}.`,

@@ -5,13 +5,19 @@ import { amountText, moneyText } from '../../web/money-text.ts';
 import { urls } from '../../web/urls.ts';
 import type { InvoiceListRow, ReadyJob } from './invoices.repository.ts';
 
+const KIND_WORDS: Readonly<Record<string, string>> = { 'credit-note': 'Credit note', deposit: 'Deposit', simplified: 'Simplified' };
+
 export interface TillView {
+  overdue: string;
+  cashUp: string;
+  journal: string;
   title: string;
   head: { title: string; lead: string; rest: string };
   ready: { href: string; number: number; car: string; who: string; stage: string }[];
   invoices: {
     href: string;
     number: string;
+    what: string;
     who: string;
     issued: string;
     due: string;
@@ -30,16 +36,18 @@ export function presentTill(
 ): TillView {
   const rows = invoices.map((invoice) => {
     const open = new Decimal(invoice.payable).minus(invoice.settled);
+    const isCredit = invoice.kind === 'credit-note';
     return {
       href: urls.invoice(invoice.id),
       number: invoice.number,
+      what: KIND_WORDS[invoice.kind] ?? 'Invoice',
       who: invoice.customerName,
       issued: plainDate(invoice.issuedOn),
       due: plainDate(invoice.dueOn),
       payable: moneyText(invoice.payable, invoice.currency),
-      open: amountText(open.toFixed(2)),
-      isPaid: open.isZero(),
-      isLate: open.gt(0) && isPast(invoice.dueOn, now, timeZone),
+      open: isCredit ? '' : open.isZero() ? 'paid' : amountText(open.toFixed(2)),
+      isPaid: isCredit || open.isZero(),
+      isLate: !isCredit && open.gt(0) && isPast(invoice.dueOn, now, timeZone),
     };
   });
   const unpaid = rows.filter(({ isPaid }) => !isPaid).length;
@@ -50,6 +58,9 @@ export function presentTill(
         ? 'One finished job waits for its invoice.'
         : `${ready.length} finished jobs wait for their invoices.`;
   return {
+    overdue: urls.overdue,
+    cashUp: urls.cashUp,
+    journal: urls.journal,
     title: 'Till',
     head: {
       title: 'Till',

@@ -54,7 +54,7 @@ export class JobAccountRepository {
   async keepDebt(tx: Tx, jobId: string, { kind, isOwed, at }: { kind: string; isOwed: boolean; at: Date }): Promise<void> {
     const last = await tx.jobDebt.findFirst({
       where: { jobId, kind },
-      orderBy: { openedAt: 'desc' },
+      orderBy: [{ openedAt: 'desc' }, { id: 'desc' }],
       select: { id: true, endedAt: true, ending: true },
     });
     const isOpen = last !== null && last.endedAt === null;

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { AFRelationship, embedFacturX, PDFDict, PDFDocument, PDFHexString, PDFName } from '@cantoo/pdf-lib';
 
-export const ATTACHED_NAME = 'factur-x.xml';
+const ATTACHED_NAME = 'factur-x.xml';
 
 /** Roles that the browser writes and PDF 1.7 does not know: told what they stand for. */
 const FOREIGN_ROLES: Readonly<Record<string, string>> = { Strong: 'Span', Em: 'Span' };

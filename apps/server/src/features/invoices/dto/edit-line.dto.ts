@@ -1,5 +1,6 @@
 import { Transform } from 'class-transformer';
-import { IsString, Length, Matches, MaxLength } from 'class-validator';
+import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { units, vatCategories, type VatCategory } from '#libs/invoicing';
 import { Ticked } from '../../../platform/ticked.decorator.ts';
 import { trimmed } from '../../../platform/trimmed.ts';
 
@@ -21,6 +22,31 @@ export class EditLineDto {
   @Transform(trimmed)
   @Matches(/^\d{1,8}([.,]\d{1,4})?$/, { message: 'Give the price before tax in figures, such as 62.00.' })
   unitPrice!: string;
+
+  /** Of a new line. */
+  @IsIn(units.map(({ code }) => code), { message: 'Choose the unit from the list.' })
+  unit = 'C62';
+
+  /** Left out: as the line has it. */
+  @IsOptional()
+  @IsIn(Object.keys(vatCategories), { message: 'Choose the tax from the list.' })
+  vatCategory?: VatCategory;
+
+  @IsOptional()
+  @Transform(trimmed)
+  @Matches(/^(100|\d{1,2}([.,]\d{1,2})?)$/, { message: 'Give the rate in per cent, such as 23, or 0 where none is charged.' })
+  vatRate?: string;
+
+  @Transform(trimmed)
+  @Matches(/^$|^(?!0+([.,]0+)?$)\d{1,8}([.,]\d{1,2})?$/, {
+    message: 'Give the discount before tax in figures, such as 5.00, or leave it empty.',
+  })
+  discount = '';
+
+  @Transform(trimmed)
+  @IsString()
+  @MaxLength(100, { message: 'Shorten the ground to 100 letters.' })
+  discountFor = '';
 
   @Transform(trimmed)
   @IsString({ message: 'Say why the line is changed.' })

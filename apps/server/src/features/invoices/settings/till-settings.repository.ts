@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { type DbClient, ifCurrent, Prisma, type Tx } from '#libs/db';
+import { ifCurrent, Prisma, type Tx } from '#libs/db';
 import type { MarkupRule } from '#libs/money';
 import { PrismaService } from '../../../platform/database.ts';
 
@@ -40,10 +40,6 @@ export class TillSettingsRepository {
     ]);
     const known = new Map(prices.map(({ templateKey, priceNet }) => [templateKey, priceNet.toFixed(2)]));
     return templates.map(({ key, name }) => ({ key, name, priceNet: known.get(key) ?? null }));
-  }
-
-  async menuPrice(templateKey: string, db: DbClient = this.prisma.db): Promise<string | null> {
-    return (await db.menuPrice.findUnique({ where: { templateKey } }))?.priceNet.toFixed(2) ?? null;
   }
 
   async hasTemplate(tx: Tx, key: string): Promise<boolean> {

@@ -1,5 +1,5 @@
 import type { CardState } from '#libs/checklist';
-import { type FillAccount, fillAccount, pouredByStage } from '#libs/coolant';
+import { type FillAccount, fillAccount, pouredByStage, productFor } from '#libs/coolant';
 import type { Workshop } from '../../../platform/workshop-facts.ts';
 import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
 import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
@@ -47,7 +47,7 @@ export function gatherFigures(state: CardState, { facts, products, workshop, var
   const capacities = facts.filter(({ key, figure }) => key === 'capacity' && figure !== null && figure > 0);
   const capacityL = capacities[0]?.figure ?? null;
   const technology = facts.find(({ key }) => key === 'technology') ?? null;
-  const product = products.find((one) => one.technology === technology?.words) ?? products[0] ?? null;
+  const product = productFor(products, technology?.words);
   const fill = fillSoFar(state);
   const residual = residualStrength(state, facts, fill.isOpenedAgain);
   const recipe = refillRecipe({
