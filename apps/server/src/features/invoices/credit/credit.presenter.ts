@@ -21,6 +21,8 @@ export interface CreditView {
   wholeWords: string;
   left: { words: string; net: string; tax: string }[];
   lines: { lineId: string; what: string; left: string; net: string; quantity: CreditInput; amount: CreditInput }[];
+  /** What is wrong with a column as a whole. */
+  wrong: string[];
   reason: FieldView;
   currency: string;
   nothing: boolean;
@@ -70,6 +72,7 @@ export function presentCredit(
         amount: input('amounts', row, `Money off “${line.name}”, before tax`),
       };
     }),
+    wrong: ['quantities', 'amounts', 'lineIds'].flatMap((name) => form.errors[name] ?? []),
     reason: formField(form, {
       name: 'reason',
       label: 'What is corrected and why',
