@@ -18,6 +18,7 @@ import { StaffModule } from './features/staff/staff.module.ts';
 import { TabletsModule } from './features/tablets/tablets.module.ts';
 import { WarmUpModule } from './features/warm-up/warm-up.module.ts';
 import { SupplierDocumentsModule } from './features/supplier-documents/supplier-documents.module.ts';
+import { SupplierMoneyModule } from './features/supplier-money/supplier-money.module.ts';
 
 @Module({})
 export class AppModule {
@@ -41,6 +42,7 @@ export class AppModule {
         PhotosModule,
         SupplierDocumentsModule,
         TabletsModule,
+        SupplierMoneyModule,
       ],
       providers: [
         { provide: APP_FILTER, useClass: ProblemFilter },

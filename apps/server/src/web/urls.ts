@@ -1,3 +1,6 @@
+const queryOf = (of: Record<string, string | undefined>): string =>
+  new URLSearchParams(Object.entries(of).filter((entry): entry is [string, string] => entry[1] !== undefined)).toString();
+
 /** Every address that a page links to, in one place. */
 export const urls = {
   door: '/sign-in',
@@ -79,6 +82,10 @@ export const urls = {
   labels: '/returns-shelf/labels.pdf',
   label: (unitId: string) => `/returns-shelf/units/${unitId}/label.pdf`,
   orderLabels: (orderId: string) => `/returns-shelf/labels.pdf?order=${orderId}`,
+  moneyAtSuppliers: '/returns-shelf/money',
+  moneyUnits: (of: Record<string, string | undefined>) => `/returns-shelf/money/units?${queryOf(of)}`,
+  moneyUnitsCsv: (of: Record<string, string | undefined>) => `/returns-shelf/money/units.csv?${queryOf(of)}`,
+  moneyCsv: '/returns-shelf/money/units.csv',
   papers: '/returns-shelf/documents',
   newPaper: (kind: 'credit-note' | 'invoice') => `/returns-shelf/documents/new/${kind}`,
   paper: (id: string) => `/returns-shelf/documents/${id}`,

@@ -36,6 +36,7 @@ export interface OfficeView {
     open: string;
   }[];
   suppliers: { name: string; units: number; open: string; soonest: string }[];
+  moneyHref: string;
   passed: { href: string; number: number; step: string; why: string; by: string; at: string }[];
   debts: {
     href: string;
@@ -97,6 +98,7 @@ export function presentOffice(facts: OfficeFacts): OfficeView {
       margin: amountText(new Decimal(job.partsSold).minus(job.partsCost).toFixed(2)),
       open: new Decimal(job.open).isZero() ? 'paid' : amountText(job.open),
     })),
+    moneyHref: urls.moneyAtSuppliers,
     suppliers: facts.exposure.map(({ supplier, units, open, soonest }) => ({
       name: supplier,
       units,

@@ -4,7 +4,7 @@ import { type FieldView, formFields } from '../../web/form-field.ts';
 import { moneyText } from '../../web/money-text.ts';
 import { termsText } from '../../web/terms-text.ts';
 import { urls } from '../../web/urls.ts';
-import type { Shelf } from './shelf.service.ts';
+import type { ShelfUnit } from './shelf.service.ts';
 
 export interface HandOverView {
   title: string;
@@ -19,8 +19,11 @@ export interface HandOverView {
 }
 
 /** What leaves for one supplier with one signature. */
-export function presentHandOver(form: FormState, { units, currency }: Shelf, supplierId: string): HandOverView {
-  const theirs = units.filter(({ unit }) => unit.place === 'to-return' && unit.variant.supplier.id === supplierId);
+export function presentHandOver(
+  form: FormState,
+  { units: theirs, currency }: { units: readonly ShelfUnit[]; currency: string },
+  supplierId: string,
+): HandOverView {
   const supplier = theirs[0]?.unit.variant.supplier;
   return {
     title: 'Hand over',

@@ -1,5 +1,7 @@
 import { Module } from '@nestjs/common';
 import { JobCardsModule } from '../job-cards/job-cards.module.ts';
+import { ExposureRepository } from './exposure.repository.ts';
+import { Exposure } from './exposure.service.ts';
 import { Labels } from './labels.service.ts';
 import { ReleaseRepository } from './release.repository.ts';
 import { ReturnNotesController } from './return-notes.controller.ts';
@@ -24,11 +26,13 @@ import { Units } from './units.service.ts';
     ReturnNotes,
     ReturnNotesRepository,
     Labels,
+    Exposure,
+    ExposureRepository,
     SetAsideRelease,
     ReleaseRepository,
     ShelfService,
     ShelfRepository,
   ],
-  exports: [Units, UnitActs, SetAsideRelease],
+  exports: [Exposure, Units, UnitActs, SetAsideRelease],
 })
 export class ReturnsModule {}

@@ -27,16 +27,19 @@ export function drawShelf(shelf: Shelf): DrawnShelf {
 function timelineData({ units, suppliers, now, timeZone, currency }: Shelf): ReturnsTimelineData {
   return {
     todayText: DateTime.fromJSDate(now, { zone: timeZone }).setLocale('en-GB').toFormat('ccc d'),
-    suppliers: suppliers.map((row) => {
+    suppliers: suppliers.flatMap((row) => {
       const own = units.filter(({ unit }) => unit.variant.supplier.id === row.supplierId);
       const terms = own[0]?.unit.variant.supplier;
-      return {
-        name: row.name,
-        terms: terms ? termsText(terms, currency) : '',
-        outText: moneyText(sumOf(own.filter((unit) => tagOf(unit).length > 0)), currency),
-        creditDays: terms?.daysToCredit ?? null,
-        units: own.flatMap(tagOf),
-      };
+      if (!terms) return [];
+      return [
+        {
+          name: row.supplier,
+          terms: termsText(terms, currency),
+          outText: moneyText(sumOf(own.filter((unit) => tagOf(unit).length > 0)), currency),
+          creditDays: terms.daysToCredit,
+          units: own.flatMap(tagOf),
+        },
+      ];
     }),
   };
 }

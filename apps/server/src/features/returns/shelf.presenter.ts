@@ -36,6 +36,7 @@ export interface ShelfView {
   /** Set aside while their jobs are decided. */
   aside: TodoRow[];
   asideWords: string;
+  moreWords: string;
   exposure: { name: string; phone: string; out: string; late: string; shelf: string; soon: string; owe: string }[];
   account: { bold: string; words: string };
   find: { action: string; fields: Record<string, FieldView> };
@@ -78,8 +79,9 @@ export function presentShelf(shelf: Shelf, find: FormState): ShelfView {
       aside.length === 1
         ? 'One more is set aside while its job is decided'
         : `${aside.length} more are set aside while their jobs are decided`,
+    moreWords: shelf.more === 0 ? '' : `${shelf.more} more stand behind these: what is most urgent is shown.`,
     exposure: suppliers.map((row) => ({
-      name: row.name,
+      name: row.supplier,
       phone: row.phone,
       out: moneyText(row.atSupplier, currency),
       late: moneyText(row.late, currency),

@@ -8,12 +8,6 @@ export interface MonthMoney {
   lost: string;
 }
 
-export interface SupplierContact {
-  id: string;
-  name: string;
-  phone: string;
-}
-
 @Injectable()
 export class ShelfRepository {
   constructor(private readonly prisma: PrismaService) {}
@@ -37,17 +31,33 @@ export class ShelfRepository {
     return row ?? { recovered: '0', lost: '0' };
   }
 
-  /** Units whose story is over, and on which money came later: we owe, or are owed again. */
-  async reopened(): Promise<string[]> {
-    const rows = await this.prisma.db.$queryRaw<{ id: string }[]>`
-      select u.id from part_unit u join unit_money m on m.unit_id = u.id
-      where u.place in ('gone-for-good', 'called-off', 'never-came', 'written-off')
-      group by u.id having sum(case m.kind when 'charged' then m.amount_net else -m.amount_net end) <> 0`;
-    return rows.map(({ id }) => id);
+  /**
+   * What there is to do on the shelf, the most urgent first: owed by us, on its way back, late at its supplier, near its last day,
+   * taken out, waiting for its credit, set aside for a job. Of many only the first; `all` says of how many.
+   */
+  async mostUrgent({ today, timeZone, leadDays, most }: { today: string; timeZone: string; leadDays: number; most: number }): Promise<{
+    ids: string[];
+    all: number;
+  }> {
+    const rows = await this.prisma.db.$queryRaw<{ id: string; all: number }[]>`
+      select x.id, count(*) over ()::int as all from (
+        select u.id, u.return_by, u.handed_over_at, case
+          when u.open_net < 0 then 0
+          when u.place = 'to-return' then 1
+          when u.place = 'handed-over' and ${today}::date - (u.handed_over_at at time zone ${timeZone})::date > s.days_to_credit then 2
+          when u.place = 'set-aside' and u.return_by <= ${today}::date + ${leadDays}::int then 3
+          when u.place = 'taken-out' then 4 when u.place = 'handed-over' then 5 else 6 end as urgency
+        from part_unit u join part_variant v on v.id = u.variant_id join supplier s on s.id = v.supplier_id
+        where u.place in ('set-aside', 'to-return', 'handed-over', 'taken-out')
+        union all
+        select id, null, null, 0 from part_unit
+        where open_net <> 0 and place in ('gone-for-good', 'called-off', 'never-came', 'written-off')
+      ) x
+      order by x.urgency, x.return_by nulls last, x.handed_over_at, x.id limit ${most}`;
+    return { ids: rows.map(({ id }) => id), all: rows[0]?.all ?? 0 };
   }
 
-  async suppliers(): Promise<ReadonlyMap<string, SupplierContact>> {
-    const rows = await this.prisma.db.supplier.findMany({ select: { id: true, name: true, phone: true } });
-    return new Map(rows.map((row) => [row.id, row]));
+  async supplierExists(id: string): Promise<boolean> {
+    return (await this.prisma.db.supplier.count({ where: { id } })) > 0;
   }
 }

@@ -1,12 +1,13 @@
 import { Injectable } from '@nestjs/common';
-import { creditDueOn, type Day, daysBetween, dueToReturn, exposure, openAmount, type SupplierExposure } from '#libs/unit-life';
+import { creditDueOn, type Day, daysBetween, dueToReturn } from '#libs/unit-life';
 import { Clock } from '../../platform/clock.ts';
 import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { dayBounds, isoDay } from '../../web/dates.ts';
 import type { UnitCounts } from './account-closes.ts';
-import { backAgainst, dayOf, toCandidate } from './return-candidate.ts';
+import { Exposure, type ExposureRow } from './exposure.service.ts';
+import { backAgainst, toCandidate } from './return-candidate.ts';
 import { noSupplier } from './returns.errors.ts';
-import { type MonthMoney, ShelfRepository, type SupplierContact } from './shelf.repository.ts';
+import { type MonthMoney, ShelfRepository } from './shelf.repository.ts';
 import { type Unit, UnitsRepository } from './units.repository.ts';
 
 /** A piece on the shelf or at its supplier, with its days. */
@@ -24,8 +25,11 @@ export interface ShelfUnit {
 }
 
 export interface Shelf {
+  /** The most urgent of them. */
   units: readonly ShelfUnit[];
-  suppliers: readonly (SupplierExposure & SupplierContact)[];
+  /** How many more there are. */
+  more: number;
+  suppliers: readonly ExposureRow[];
   month: MonthMoney;
   counts: UnitCounts;
   today: Day;
@@ -34,7 +38,8 @@ export interface Shelf {
   currency: string;
 }
 
-const SOON_DAYS = 7;
+/** A page of more rows helps nobody: the others wait behind the most urgent. */
+const MOST_SHOWN = 100;
 const DAY_MS = 86_400_000;
 
 /** What lies on the shelf, what is out at suppliers, and whether every piece is accounted for. */
@@ -43,30 +48,39 @@ export class ShelfService {
   constructor(
     private readonly units: UnitsRepository,
     private readonly rows: ShelfRepository,
+    private readonly exposure: Exposure,
     private readonly workshop: WorkshopFacts,
     private readonly clock: Clock,
   ) {}
 
   async open(): Promise<Shelf> {
-    const { timeZone, currency, returnLeadDays: leadDays } = await this.workshop.get();
-    const now = this.clock.now();
-    const today = isoDay(now, timeZone);
-    const [here, reopenedIds, counts, month, contacts] = await Promise.all([
-      this.units.at(['set-aside', 'to-return', 'handed-over', 'taken-out']),
-      this.rows.reopened(),
+    const when = await this.when();
+    const [urgent, suppliers, counts, month] = await Promise.all([
+      this.rows.mostUrgent({ ...when, most: MOST_SHOWN }),
+      this.exposure.bySupplier(),
       this.rows.counts(),
-      this.rows.moneySince(dayBounds(new Date(now.getTime() - 29 * DAY_MS), timeZone).from),
-      this.rows.suppliers(),
+      this.rows.moneySince(dayBounds(new Date(when.now.getTime() - 29 * DAY_MS), when.timeZone).from),
     ]);
-    const all = [...here, ...(await this.units.byIds(reopenedIds))];
-    const sentAt = await this.units.sentAt(all.filter(({ place }) => place === 'handed-over').map(({ id }) => id));
-    const units = all.map((unit) => toShelfUnit(unit, { sent: sentAt.get(unit.id), today, leadDays, timeZone }));
-    return { units, suppliers: exposed(units, today, contacts), month, counts, today, now, timeZone, currency };
+    const units = await this.shown(await this.units.byIds(urgent.ids), when);
+    return { units, more: urgent.all - units.length, suppliers, counts, month, ...when };
   }
 
-  async forSupplier(supplierId: string): Promise<Shelf> {
-    if (!(await this.rows.suppliers()).has(supplierId)) throw noSupplier();
-    return this.open();
+  /** What waits here to go back to one supplier. */
+  async forSupplier(supplierId: string): Promise<{ units: ShelfUnit[]; currency: string }> {
+    if (!(await this.rows.supplierExists(supplierId))) throw noSupplier();
+    const when = await this.when();
+    return { units: await this.shown(await this.units.toReturnTo(supplierId, MOST_SHOWN), when), currency: when.currency };
+  }
+
+  private async shown(units: readonly Unit[], when: { today: Day; leadDays: number; timeZone: string }): Promise<ShelfUnit[]> {
+    const sentAt = await this.units.sentAt(units.filter(({ place }) => place === 'handed-over').map(({ id }) => id));
+    return units.map((unit) => toShelfUnit(unit, { sent: sentAt.get(unit.id), ...when }));
+  }
+
+  private async when(): Promise<{ today: Day; now: Date; leadDays: number; timeZone: string; currency: string }> {
+    const { timeZone, currency, returnLeadDays: leadDays } = await this.workshop.get();
+    const now = this.clock.now();
+    return { today: isoDay(now, timeZone), now, leadDays, timeZone, currency };
   }
 }
 
@@ -80,25 +94,10 @@ function toShelfUnit(
   return {
     unit,
     daysLeft,
-    open: openAmount(unit.money).toFixed(2),
+    open: unit.openNet,
     sent: sent && sentOn !== undefined ? { day: sentOn, days: Math.max(0, daysBetween(sentOn, today)), evidence: sent.evidence } : null,
     daysLate: unit.place === 'handed-over' && late > 0 ? late : null,
     against: backAgainst(unit, today),
     isDue: due && (unit.place === 'set-aside' || unit.place === 'to-return'),
   };
-}
-
-function exposed(units: readonly ShelfUnit[], today: Day, contacts: ReadonlyMap<string, SupplierContact>): Shelf['suppliers'] {
-  const rows = exposure(
-    units.map(({ unit, open, sent }) => ({
-      supplierId: unit.variant.supplier.id,
-      place: unit.place,
-      open,
-      handedOverOn: sent?.day ?? null,
-      creditDueOn: sent ? creditDueOn(unit.variant.supplier, sent.day) : null,
-      lastReturnOn: unit.returnBy && dayOf(unit.returnBy),
-    })),
-    { today, soonDays: SOON_DAYS },
-  );
-  return rows.map((row) => ({ ...row, ...(contacts.get(row.supplierId) ?? { id: row.supplierId, name: 'somebody', phone: '' }) }));
 }

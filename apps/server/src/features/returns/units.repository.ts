@@ -147,6 +147,10 @@ export class UnitsRepository {
     return this.many({ place: { in: [...places] } }, db);
   }
 
+  async toReturnTo(supplierId: string, most: number): Promise<Unit[]> {
+    return (await this.many({ place: 'to-return', variant: { supplierId } }, this.prisma.db)).slice(0, most);
+  }
+
   /** Free pieces of these variants on our own shelf. */
   async stocked(variantIds: readonly string[], db: DbClient = this.prisma.db): Promise<Unit[]> {
     return this.many({ place: 'stocked', variantId: { in: [...variantIds] } }, db);
