@@ -83,8 +83,9 @@ describe('a repair and its proof', () => {
       '76 to 98 °C',
       'minutes from the start',
       // From the figures.
-      'stuck open, quite sure',
-      'normal, quite sure',
+      'stuck open',
+      'normal',
+      'quite sure',
     ])
       expect(sheet).toContain(said);
     // The log knows no wax that lags behind: the estimate, which allows for it, lies a little lower.

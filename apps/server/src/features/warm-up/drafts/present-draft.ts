@@ -1,3 +1,4 @@
+import type { Ask } from '#libs/warm-up';
 import type { FormState } from '../../../platform/pages/form-state.ts';
 import { plainDate } from '../../../web/dates.ts';
 import { type FieldView, formFields } from '../../../web/form-field.ts';
@@ -11,10 +12,19 @@ import { presentUnderstood, type UnderstoodView } from '../room/present-understo
 import { ANSWER_FIELDS, type AnswerField, fieldOfAsk } from './answer-fields.ts';
 import type { OpenDraft } from './drafts.service.ts';
 
+interface AskView {
+  words: string;
+  suggestion: string;
+  href: string;
+}
+
 export interface DraftView {
   title: string;
   head: { title: string; lead: string; rest: string; actions: { href: string; label: string }[] };
-  asks: { words: string; suggestion: string; href: string }[];
+  /** Without these answers the log can't be judged. */
+  asks: AskView[];
+  /** These would add something. */
+  open: AskView[];
   understood: UnderstoodView | undefined;
   chart: DrawnLogs | undefined;
   verdict: { peg: string; word: string } | undefined;
@@ -47,11 +57,8 @@ export function presentDraft({ draft, job, reading, asTheFileSays, analysis }: O
       rest: `${draft.fileName === '' ? 'Typed readings' : draft.fileName}, for job ${job.number}, ${job.vehicle.make} ${job.vehicle.model}, ${job.vehicle.registration}.`,
       actions: [{ href: urls.jobRunUp(job.id), label: 'To the job’s Run-up' }],
     },
-    asks: asks.map(({ field, question, suggestion }) => ({
-      words: question,
-      suggestion: suggestion ? `${suggestion.answer} would make sense: ${suggestion.because}. Say so if it is right.` : '',
-      href: `#${fieldOfAsk(field)}`,
-    })),
+    asks: asks.map(presentAsk),
+    open: reading.ok ? (reading.understood?.open ?? []).map(presentAsk) : [],
     understood: reading.understood ? presentUnderstood(reading.understood) : undefined,
     chart: drawn
       ? drawWideAndNarrow(
@@ -78,6 +85,12 @@ export function presentDraft({ draft, job, reading, asTheFileSays, analysis }: O
     errors: form.summary,
   };
 }
+
+const presentAsk = ({ field, question, suggestion }: Ask): AskView => ({
+  words: question,
+  suggestion: suggestion ? `${suggestion.answer} would make sense: ${suggestion.because}. Say so if it is right.` : '',
+  href: `#${fieldOfAsk(field)}`,
+});
 
 type Answered = Pick<OpenDraft, 'draft' | 'reading' | 'asTheFileSays'> & { form: FormState };
 

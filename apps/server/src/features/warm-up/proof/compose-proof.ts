@@ -12,8 +12,8 @@ import { KIND_WORDS, OUTCOME_PEGS, verdictPeg, verdictSaid } from './verdict-wor
 import { sayYardstick } from './yardstick-words.ts';
 
 const PAPER_PX = 662;
-/** Leaves room on the page for figures and grounds. */
-const PAPER_HEIGHT_PX = 340;
+/** Verdict, curve and figures fill the first page; grounds and limits stand on the next. */
+const PAPER_HEIGHT_PX = 430;
 
 export interface ProofFacts {
   job: RunUpJob;
@@ -41,7 +41,7 @@ export function composeProof({ job, workshop, pair, samplesOf }: ProofFacts): Pr
     owed: comparison.proofOwed && job.asksProof ? owedWords(job) : null,
     columns: told.map(({ heading }) => heading),
     rows: comparisonRows(told),
-    verdicts: told.map(({ verdict }) => verdict),
+    verdicts: told.map(({ verdict, howSure }) => ({ ...verdict, sure: howSure })),
     chart: chartOf(pair, samplesOf),
     reasons: reasonsOf(pair),
     yardstick: speaking?.analysis.yardstick ? sayYardstick(speaking.analysis.yardstick) : null,

@@ -48,5 +48,5 @@ function kneeOf({ knee, openingC }: WarmUpAnalysis, minute: (timeS: number) => n
   };
 }
 
-/** What the reading can carry: whole degrees, half at most. */
-const round = (tempC: number): number => Math.round(tempC * 2) / 2;
+/** What the reading can carry. */
+const round = (tempC: number): number => Math.round(tempC);

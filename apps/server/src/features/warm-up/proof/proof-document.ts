@@ -13,7 +13,7 @@ export interface ProofDocument {
   owed: string | null;
   columns: string[];
   rows: ComparisonRow[];
-  verdicts: { peg: string; word: string }[];
+  verdicts: { peg: string; word: string; sure: string }[];
   chart: { svg: string; title: string };
   reasons: { heading: string; words: string[] }[];
   yardstick: YardstickSaid | null;

@@ -1,6 +1,6 @@
 import type { WarmUpAnalysis } from '#libs/warm-up';
 import { temperatureText } from '../../../web/figures.ts';
-import { verdictPeg, verdictSaid } from './verdict-words.ts';
+import { sureWords, VERDICT_WORDS, verdictPeg } from './verdict-words.ts';
 
 /** One log in a column of figures, each said with its unit or why there is none. */
 export interface ToldLog {
@@ -14,6 +14,7 @@ export interface ToldLog {
   pace: string;
   fallsWithSpeed: string;
   verdict: { peg: string; word: string };
+  howSure: string;
 }
 
 const NOT_SEEN = 'not seen';
@@ -42,7 +43,8 @@ export function tellLog(analysis: WarmUpAnalysis, { heading, when }: { heading: 
       : 'not to be told',
     pace: warmUpRateCPerMin === null ? NOT_SEEN : `${warmUpRateCPerMin.toFixed(1)} °C a minute`,
     fallsWithSpeed: fallsWithSpeed(analysis),
-    verdict: { peg: verdictPeg(analysis), word: verdictSaid(analysis) },
+    verdict: { peg: verdictPeg(analysis), word: VERDICT_WORDS[analysis.verdict] },
+    howSure: sureWords(analysis),
   };
 }
 

@@ -16,11 +16,15 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   'not-enough': 'not enough to tell',
 };
 
-/** Confidence is a rank, so it is said in words. */
-export function verdictSaid({ verdict, confidence }: Pick<WarmUpAnalysis, 'verdict' | 'confidence'>): string {
-  const words = VERDICT_WORDS[verdict];
-  if (verdict === 'not-enough') return words;
-  return confidence >= VERY_SURE ? `${words}, quite sure` : confidence >= SURE ? `${words}, fairly sure` : `${words}, not sure`;
+/** Confidence is a rank, so it is said in words; that a log tells nothing needs none. */
+export function sureWords({ verdict, confidence }: Pick<WarmUpAnalysis, 'verdict' | 'confidence'>): string {
+  if (verdict === 'not-enough') return '–';
+  return confidence >= VERY_SURE ? 'quite sure' : confidence >= SURE ? 'fairly sure' : 'not sure';
+}
+
+export function verdictSaid(analysis: Pick<WarmUpAnalysis, 'verdict' | 'confidence'>): string {
+  const words = VERDICT_WORDS[analysis.verdict];
+  return analysis.verdict === 'not-enough' ? words : `${words}, ${sureWords(analysis)}`;
 }
 
 export function verdictPeg({ verdict, confidence }: Pick<WarmUpAnalysis, 'verdict' | 'confidence'>): Peg {

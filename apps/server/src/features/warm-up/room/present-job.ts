@@ -30,7 +30,7 @@ export interface RunUpJobView {
   hasLogs: boolean;
   columns: string[];
   rows: ComparisonRow[];
-  verdicts: { peg: string; word: string }[];
+  verdicts: { peg: string; word: string; sure: string }[];
   lastVisit: { href: string; words: string } | undefined;
   reasons: { heading: string; words: string[] }[];
   yardstick: YardstickSaid | undefined;
@@ -63,7 +63,7 @@ export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: Fo
     hasLogs: told.length > 0,
     columns: told.map(({ heading }) => heading),
     rows: comparisonRows(told),
-    verdicts: told.map(({ verdict }) => verdict),
+    verdicts: told.map(({ verdict, howSure }) => ({ ...verdict, sure: howSure })),
     lastVisit: lastVisit
       ? {
           href: urls.jobRunUp(lastVisit.log.jobId),

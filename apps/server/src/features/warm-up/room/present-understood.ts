@@ -30,7 +30,7 @@ export function presentUnderstood(understood: Understood): UnderstoodView {
     { term: 'Layout', said: layout === null ? '' : LAYOUT_WORDS[layout] },
     { term: 'Between cells', said: SEPARATOR_WORDS[separator ?? ''] ?? '' },
     { term: 'Decimal mark', said: decimalMark === null ? '' : decimalMark === '.' ? 'point' : 'comma' },
-    { term: 'Rows', said: rows === 0 ? '' : `${count(rows)}, of them ${count(samples)} readings of the coolant` },
+    { term: 'Rows', said: rows === 0 ? '' : `${count(rows)}${samples === 0 ? '' : `, of them ${count(samples)} readings of the coolant`}` },
     { term: 'Length', said: durationS > 0 ? minutesText(durationS) : '' },
     { term: 'Rate', said: ratePerS === null ? '' : rateText(ratePerS) },
     { term: 'Gaps', said: gaps.length === 0 ? '' : gaps.slice(0, 5).map(gapText).join('; ') + (gaps.length > 5 ? '; and more' : '') },
