@@ -1,6 +1,6 @@
 import type { LogAnswers } from '#libs/warm-up';
 
-export type AnsweredQuantity = keyof NonNullable<LogAnswers['columns']>;
+type AnsweredQuantity = keyof NonNullable<LogAnswers['columns']>;
 
 type FieldName = 'Time' | 'Coolant' | 'Speed' | 'Rpm' | 'Load' | 'Intake' | 'Ambient' | 'AirFlow';
 

@@ -2,7 +2,7 @@ import { type Drawing, type DrawingOptions, warmUpChart, type WarmUpData, type W
 import type { Sample, WarmUpAnalysis } from '#libs/warm-up';
 
 /** A log as it is drawn. */
-export interface LogToDraw {
+interface LogToDraw {
   label: string;
   samples: readonly Sample[];
   analysis: WarmUpAnalysis;
