@@ -168,6 +168,21 @@ describe('a log that is added', () => {
   });
 });
 
+describe('a car whose valve has no one opening temperature', () => {
+  it.each(['heated-wax', 'twin', 'motor-valve', 'unknown'])('gets a description and no opening: %s', async (thermostatKind) => {
+    await keep(logFile({ opensC: 87 }), { thermostatKind });
+    const text = await html(page);
+    expect(text).toMatch(/Opens at<\/th><td>not to be told/);
+    expect(text).toContain('the climb ends, ');
+    expect(text).not.toContain('thermostat opens');
+  });
+
+  it('is trained people’s work where it is a hybrid', async () => {
+    await keep(logFile({ opensC: 87 }), { thermostatKind: 'hybrid' });
+    expect(await html(page)).toContain('Trained people only');
+  });
+});
+
 describe('what a file does not say', () => {
   const bare = logFile({ opensC: 87 }).replace(' (°C)', '').replace('Time (s)', 'Time');
 

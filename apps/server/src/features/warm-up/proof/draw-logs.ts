@@ -1,5 +1,8 @@
 import { type Drawing, type DrawingOptions, warmUpChart, type WarmUpData, type WarmUpKnee, type WarmUpLog } from '#libs/charts';
-import type { Sample, WarmUpAnalysis } from '#libs/warm-up';
+import { type Sample, thinForChart, type WarmUpAnalysis } from '#libs/warm-up';
+
+/** More than a drawing can show; a log with more readings a second is averaged down to them. */
+const MOST_POINTS = 4000;
 
 /** A log as it is drawn. */
 interface LogToDraw {
@@ -26,7 +29,7 @@ function curveOf({ label, samples, analysis }: LogToDraw): WarmUpLog {
   const minute = (timeS: number): number => (timeS - startS) / 60;
   return {
     label,
-    samples: samples.map(({ timeS, coolantC, speedKmh }) => ({ minute: minute(timeS), tempC: coolantC, speedKmh: speedKmh ?? null })),
+    samples: thinForChart(samples, MOST_POINTS),
     ...(analysis.fit ? { fit: analysis.fit.points.map(({ timeS, tempC }) => ({ minute: minute(timeS), tempC })) } : {}),
     knee: kneeOf(analysis, minute),
   };

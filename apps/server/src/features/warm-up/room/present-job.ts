@@ -47,6 +47,8 @@ export interface RunUpJobView {
 }
 
 const ROLE_WORDS = { before: 'Before the repair', after: 'After the repair' } as const;
+const HIGH_VOLTAGE =
+  'Hybrid or electric: high voltage and cooling loops of its own. Trained people only; a log tells how it behaves, and nothing of its valve.';
 const DRIVING = 'Logging on the road is a passenger’s task, or is read out parked.';
 
 export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: FormState; gauge: FormState }): RunUpJobView {
@@ -74,7 +76,7 @@ export function presentRunUpJob(facts: JobRunUp, { log: form, gauge }: { log: Fo
     yardstick: speaking?.analysis.yardstick ? sayYardstick(speaking.analysis.yardstick) : undefined,
     limits: speaking ? comparison.limits : [],
     advice: speaking?.analysis.advice ?? [],
-    cautions: [...new Set([...(speaking?.analysis.cautions ?? []), DRIVING])],
+    cautions: [...new Set([...(isHybrid(facts) ? [HIGH_VOLTAGE] : []), ...(speaking?.analysis.cautions ?? []), DRIVING])],
     logs: facts.logs.map((log) => rowOf(log, names)),
     looks: looks.map((look) => presentLook(look, names)),
     drafts: facts.drafts.map(({ id, fileName, uploadedAt }) => ({
@@ -135,6 +137,9 @@ function owedOf({ job, now, timeZone }: JobRunUp): RunUpJobView['owed'] {
   const isLate = debt.dueOn !== null && isPast(debt.dueOn, now, timeZone);
   return { kind: isLate ? 'stopped' : 'note', words: owedWords(job), late: isLate ? 'That day is over.' : '' };
 }
+
+const isHybrid = ({ job, pair }: JobRunUp): boolean =>
+  job.vehicle.thermostatKind === 'hybrid' || (pair.after ?? pair.before)?.thermostatKind === 'hybrid';
 
 /** The last visit stands beside this one, so that a slow change shows. */
 function lastVisitTold({ lastVisit }: JobRunUp) {
