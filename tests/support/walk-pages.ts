@@ -37,7 +37,7 @@ export async function walkPages(
   const queue = [...start];
   for (let address = queue.shift(); address !== undefined; address = queue.shift()) {
     const route = routeOf(routes, 'GET', address);
-    if (!route || route.path.startsWith('/api/') || route.path.endsWith('.pdf')) continue;
+    if (!route || route.path.startsWith('/api/') || /\.(pdf|csv)$/.test(route.path)) continue;
     const kind = `${route.path}?${queryNames(address)}`;
     const count = (counts.get(kind) ?? 0) + 1;
     if (count > most && !start.includes(address)) continue;

@@ -39,7 +39,7 @@ export interface Shelf {
 }
 
 /** A page of more rows helps nobody: the others wait behind the most urgent. */
-const MOST_SHOWN = 100;
+const MOST_SHOWN = 60;
 const DAY_MS = 86_400_000;
 
 /** What lies on the shelf, what is out at suppliers, and whether every piece is accounted for. */

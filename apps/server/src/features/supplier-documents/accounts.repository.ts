@@ -87,7 +87,7 @@ export class AccountsRepository {
     return rows.map(({ code, ...row }) => ({ ...row, label: unitCodeText(code) }));
   }
 
-  /** Return notes of this supplier that left by that day, with what is still due for their units. */
+  /** Return notes of this supplier that left by that day, with what is due for those of their units that no credit note speaks of. */
   async openNotes(supplierId: string, by: Date, db: DbClient = this.prisma.db): Promise<OpenNote[]> {
     return db.$queryRaw<OpenNote[]>`
       select n.id, n.number, n.evidence, to_char(n.handed_over_at, 'YYYY-MM-DD') as "handedOverOn",
@@ -95,6 +95,7 @@ export class AccountsRepository {
       from return_note n join supplier s on s.id = n.supplier_id
       join return_note_unit r on r.note_id = n.id join part_unit u on u.id = r.unit_id
       where n.supplier_id = ${supplierId}::uuid and n.handed_over_at < ${by} and u.place = 'handed-over' and u.open_net > 0
+        and not exists (select 1 from line_match m where m.unit_id = u.id and m.side = 'credit' and m.state = 'laid')
         and n.number = (select max(x.number) from return_note_unit y join return_note x on x.id = y.note_id where y.unit_id = u.id)
       group by n.id, s.restocking_pct order by n.number`;
   }

@@ -10,11 +10,13 @@ export interface NamedDocument extends StatementDocument {
 
 /** Lays the lines of a statement (totals with tax) on documents. No unit's money moves by it: that is for the credit note itself. */
 export function reconcileStatement(lines: readonly EnteredLine[], documents: readonly NamedDocument[]): Reconciled {
+  const known = new Set(documents.flatMap(({ numbers }) => numbers.map((number) => number.toLowerCase())));
   const answer = matchStatement({
     lines: lines.map(({ id, number, reference, text, amount, date }) => ({
       id,
       number: number === '' ? reference : number,
-      text: `${text} ${reference}`,
+      // The number of a paper that we have says more than what that paper refers to.
+      text: known.has(number.toLowerCase()) ? text : `${text} ${reference}`,
       amount,
       date,
     })),
