@@ -7,6 +7,7 @@ import { STAGE_MOVES } from '#libs/checklist';
 import { type Connection, type Database, drift, Prisma } from '#libs/db';
 import { UNIT_MOVES } from '#libs/unit-life';
 import { emptyTables, openTestDatabase, refusal } from '../support/database.ts';
+import { keepTabletRows } from '../support/tablet-rows.ts';
 import { keepTillRows } from '../support/till-rows.ts';
 import { keepRunUpRows } from '../support/warm-up-rows.ts';
 
@@ -25,10 +26,12 @@ const KEPT = [
   'job_stage_change',
   'job_template',
   'payment',
+  'photo',
   'proof_sheet',
   'proof_sheet_file',
   'stage_step',
   'supplier_line',
+  'tablet_sign_in',
   'unit_money',
   'unit_move',
   'unit_step',
@@ -75,6 +78,7 @@ beforeAll(async () => {
   });
   await keepRunUpRows(db, NOW);
   await keepTillRows(db, NOW);
+  await keepTabletRows(db, NOW);
   // The demo takes seconds to lay out, and a busy machine's patience.
 }, 240_000);
 afterAll(() => db.$disconnect());

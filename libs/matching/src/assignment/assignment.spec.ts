@@ -1,5 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
+import munkres from 'munkres-js';
 import { bestAssignment } from './best-assignment.ts';
 import { interchangeablePairs } from './interchangeable-pairs.ts';
 import { sparseWeights } from './sparse-weights.ts';
@@ -85,6 +86,19 @@ describe('bestAssignment', () => {
         { numRuns, interruptAfterTimeLimit: 20_000 },
       );
     }
+  });
+
+  // An independent solver from the registry (munkres-js 1.2.2), which seeks the least cost of a square table and matches every row.
+  it('agrees with the Hungarian algorithm of another library at sizes that nobody can try through', () => {
+    fc.assert(
+      fc.property(tableOf(25, sparse), (table) => {
+        const columns = table[0]?.length ?? 0;
+        const size = Math.max(table.length, columns);
+        const costs = Array.from({ length: size }, (_, row) => Array.from({ length: size }, (__, column) => -(table[row]?.[column] ?? 0)));
+        const total = munkres(costs).reduce((sum, [row, column]) => sum + (table[row]?.[column] ?? 0), 0);
+        expect(solve(table, columns).assignment.totalWeight).toBe(total);
+      }),
+    );
   });
 
   it('proves itself at any size: gains and prices add up to the total, and no pair is worth more than its two', () => {

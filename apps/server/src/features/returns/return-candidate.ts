@@ -1,7 +1,7 @@
 import { type Day, dueToReturn, type ReturnCandidate } from '#libs/unit-life';
 import type { Unit } from './units.repository.ts';
 
-export const dayOf = (column: Date): Day => column.toISOString().slice(0, 10);
+const dayOf = (column: Date): Day => column.toISOString().slice(0, 10);
 
 export function toCandidate({ place, arrivalReason, isOpened, returnBy, variant }: Unit): ReturnCandidate {
   return { place, arrivalReason, isOpened, lastReturnOn: returnBy && dayOf(returnBy), terms: variant.supplier };

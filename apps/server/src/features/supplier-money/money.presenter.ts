@@ -58,7 +58,7 @@ interface CostView {
   lost: string;
 }
 
-export const BAND_WORDS: Readonly<Record<AgeBand, string>> = {
+const BAND_WORDS: Readonly<Record<AgeBand, string>> = {
   'to-7': 'up to 7 days',
   'to-14': '8 to 14 days',
   'to-30': '15 to 30 days',
@@ -171,7 +171,7 @@ const costView = ({ name, detail, href, pieces, lost }: CostRow): CostView => ({
 
 const day = (iso: string): string => plainDate(new Date(`${iso}T00:00:00Z`));
 
-export function unitView(unit: UnitRow): UnitView {
+function unitView(unit: UnitRow): UnitView {
   const when =
     unit.handedOverOn !== null && unit.place === 'handed-over'
       ? `sent ${day(unit.handedOverOn)}`
