@@ -2,6 +2,7 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
+import { viewsForBrowser } from './views-for-browser.mjs';
 
 const source = 'apps/server/assets';
 const out = 'dist/public/assets';
@@ -12,6 +13,7 @@ const common = {
   tsconfig: `${source}/tsconfig.json`,
   conditions: ['source'],
   metafile: true,
+  plugins: [viewsForBrowser],
   logLevel: 'warning',
 };
 const FILES = ['.woff2', '.woff', '.svg', '.png', '.webp', '.ico'];
@@ -78,7 +80,7 @@ export async function buildAssets() {
   });
   const manifest = readManifest(metafile);
   const forTablet = ['site.css', 'tablet.js'].map((name) => manifest[name]).filter(Boolean);
-  await buildWorker([...forTablet, ...latinFonts(metafile)]);
+  await buildWorker(['/tablet/shell', ...forTablet, ...latinFonts(metafile)]);
   await buildPrintStyle();
   writeFileSync('dist/public/manifest.json', `${JSON.stringify(manifest, null, 2)}\n`);
 }

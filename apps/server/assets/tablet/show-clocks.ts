@@ -1,14 +1,18 @@
-/** Counts on from the start that the server has, so that a reload changes nothing. */
+let isRunning = false;
+
+/** Counts on from the start that the card has, so that a reload changes nothing; every clock on the page, also those drawn later. */
 export function showClocks(): void {
+  tick();
+  if (isRunning) return;
+  isRunning = true;
+  setInterval(tick, 1000);
+}
+
+function tick(): void {
   for (const clock of document.querySelectorAll<HTMLElement>('.clock[data-since]')) {
     const since = Date.parse(clock.dataset['since'] ?? '');
     const output = clock.querySelector('output');
-    if (Number.isNaN(since) || !output) continue;
-    const show = (): void => {
-      output.value = elapsed(Date.now() - since);
-    };
-    show();
-    setInterval(show, 1000);
+    if (!Number.isNaN(since) && output) output.value = elapsed(Date.now() - since);
   }
 }
 

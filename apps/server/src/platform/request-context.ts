@@ -1,6 +1,7 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
+import type { Role } from './role.ts';
 
-export type Role = 'desk' | 'technician' | 'owner';
+export type { Role } from './role.ts';
 
 /** The person behind a request. */
 export interface SignedIn {

@@ -1,21 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { DbClient } from '#libs/db';
 import { PrismaService } from '../../platform/database.ts';
-
-/** A torque that was used on this engine before, with where it is printed. */
-export interface EarlierTorque {
-  jobNumber: number;
-  setAt: number;
-  unit: string;
-  document: string;
-  page: string;
-}
-
-export interface ChosenVariant {
-  partNumber: string;
-  name: string;
-  probability: number;
-}
+import type { ChosenVariant, EarlierTorque } from './card-known.ts';
 
 @Injectable()
 export class CardFiguresRepository {

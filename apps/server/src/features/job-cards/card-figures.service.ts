@@ -5,10 +5,11 @@ import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { CoolantShelf } from '../coolant-shelf/coolant-shelf.service.ts';
 import { VehicleFacts } from '../customers/vehicle-facts.service.ts';
 import { CardFiguresRepository } from './card-figures.repository.ts';
-import { type CardFigures, gatherFigures, type KnownFigures } from './card-figures/gather-figures.ts';
+import { type CardFigures, gatherFigures } from './card-figures/gather-figures.ts';
 import type { CardFactDto } from './dto/card-fact.dto.ts';
 import { badForm, noCard } from './job-cards.errors.ts';
-import { type CardRow, JobCardsRepository } from './job-cards.repository.ts';
+import type { CardRow, KnownFigures } from './card-known.ts';
+import { JobCardsRepository } from './job-cards.repository.ts';
 
 const ON_THE_CARD = ['capacity', 'strength', 'freezing-point', 'technology', 'torque'];
 

@@ -1,6 +1,5 @@
 import type { Action } from '#libs/checklist';
-import type { KnownFigures } from './card-figures/gather-figures.ts';
-import type { CardRow } from './job-cards.repository.ts';
+import type { CardRow, KnownFigures } from './card-known.ts';
 
 /** A card as a tablet keeps it: what it needs to fold and show it without the server. Dates come as text. */
 export interface CardSheet {

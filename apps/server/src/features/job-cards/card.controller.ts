@@ -2,6 +2,7 @@ import { Body, Controller, Get, Param, Post, Query, Redirect, Req, Res } from '@
 import { ApiExcludeController } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { AnyStaff } from '../../platform/access/access.decorator.ts';
+import { TABLET_COOKIE } from '../../platform/access/devices.ts';
 import { requestState } from '../../platform/access/request-state.ts';
 import { IdPipe } from '../../platform/id.pipe.ts';
 import { formBack } from '../../platform/pages/flash.ts';
@@ -39,7 +40,8 @@ export class CardController {
   ): Promise<void> {
     const page = await this.pages.page(id, step === undefined || typeof step === 'string' ? step : '');
     const light = request.cookies[LIGHT_COOKIE] ?? 'day';
-    const view = presentCard({ ...page, formState: (name) => formBack(request, name) }, light);
+    const isTablet = request.cookies[TABLET_COOKIE] !== undefined;
+    const view = presentCard({ ...page, isTablet, formState: (name) => formBack(request, name) }, light);
     await sendPage(reply, { layout: 'tablet', template: 'features/job-cards/views/card.hbs', view });
   }
 

@@ -2,21 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Action, Template } from '#libs/checklist';
 import { type DbClient, Prisma, type Tx } from '#libs/db';
 import { PrismaService } from '../../platform/database.ts';
-
-export interface CardRow {
-  id: string;
-  number: number;
-  stage: string;
-  keyTag: number | null;
-  version: number;
-  vehicleId: string;
-  definition: Template;
-  /** The stage to which the desk, not the card, last brought the job. */
-  startStage: string;
-  vehicle: { registration: string; make: string; model: string; engineCode: string; thermostatKind: string };
-  customer: { name: string };
-  complaint: string;
-}
+import type { CardRow } from './card-known.ts';
 
 /** An action as it is written down. */
 export interface ReceivedAction {

@@ -9,7 +9,8 @@ import { CardFollowers } from './card-followers.service.ts';
 import { CardLedgers } from './card-ledgers.repository.ts';
 import { JobAccount } from './job-account.service.ts';
 import { noCard } from './job-cards.errors.ts';
-import { type CardRow, JobCardsRepository, type ReceivedAction } from './job-cards.repository.ts';
+import type { CardRow } from './card-known.ts';
+import { JobCardsRepository, type ReceivedAction } from './job-cards.repository.ts';
 import { JobStages } from './job-stages.service.ts';
 import { stagePath } from './stage-path.ts';
 

@@ -1,7 +1,7 @@
 import { DomainError } from '../../platform/domain-error.ts';
 
 /** Where a refusal of the picture itself is shown. */
-export const PHOTO_FIELD = 'photo';
+const PHOTO_FIELD = 'photo';
 
 const refused = (kind: 'malformed' | 'impossible' | 'too-large', code: string, message: string): DomainError =>
   new DomainError(kind, code, message, { errors: [{ field: PHOTO_FIELD, message }] });

@@ -86,6 +86,7 @@ export class DoorController {
     const year = 365 * 24 * 3600;
     reply.setCookie(LIGHT_COOKIE, body['light'] === 'sun' || body['light'] === 'bay' ? body['light'] : 'day', {
       ...ownCookie(request),
+      httpOnly: false, // a tablet changes it without the server
       maxAge: year,
     });
     await reply.redirect(requestState(request)?.form?.page ?? '/', 303);

@@ -5,24 +5,16 @@ import { WorkshopFacts } from '../../platform/workshop-facts.ts';
 import { dayBounds } from '../../web/dates.ts';
 import { JobsService } from '../bookings/jobs.service.ts';
 import { type CardSheet, CardSheets } from '../job-cards/card-sheets.service.ts';
-import { type MissingRun, type TabletPerson, TabletsRepository } from './tablets.repository.ts';
+import type { TabletFacts } from './tablet-facts.ts';
+import { TabletsRepository } from './tablets.repository.ts';
 
 /** Debts that are ended by a step of the card. */
 const ON_THE_CARD: ReadonlySet<string> = new Set(['level-check', 'after-log', 'waste']);
 const MOST_OWING = 40;
 
 /** Everything that a tablet works with while the server is away. */
-export interface TabletDay {
-  tablet: Device;
-  /** The server's clock, so that a tablet whose own is wrong knows it. */
-  now: string;
-  timeZone: string;
-  onePersonSite: boolean;
-  people: TabletPerson[];
+export interface TabletDay extends TabletFacts {
   cards: CardSheet[];
-  /** The highest number of this tablet's that has arrived, and those before it that have not. */
-  lastSeq: number;
-  missing: MissingRun[];
 }
 
 @Injectable()
@@ -48,10 +40,5 @@ export class TabletDays {
       this.tablets.missing(tablet.id),
     ]);
     return { tablet, now: now.toISOString(), timeZone, onePersonSite: isOnePerson, people, cards, lastSeq, missing };
-  }
-
-  /** Cards alone, as they stand after something was sent. */
-  cards(jobIds: readonly string[]): Promise<CardSheet[]> {
-    return this.sheets.of(jobIds.slice(0, 20));
   }
 }

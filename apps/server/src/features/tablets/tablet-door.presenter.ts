@@ -2,7 +2,7 @@ import type { Device } from '../../platform/access/devices.ts';
 import { EMPTY_FORM, type FormState } from '../../platform/pages/form-state.ts';
 import { type FieldView, formFields } from '../../web/form-field.ts';
 import { urls } from '../../web/urls.ts';
-import type { TabletPerson } from './tablets.repository.ts';
+import type { TabletPerson } from './tablet-facts.ts';
 
 export interface TabletDoorView {
   title: string;

@@ -2,7 +2,8 @@ import { dateTimeText } from '../../web/dates.ts';
 import type { FormState } from '../../platform/pages/form-state.ts';
 import { type FieldView, formFields } from '../../web/form-field.ts';
 import { urls } from '../../web/urls.ts';
-import type { MissingRun, StrayRow, TabletRow } from './tablets.repository.ts';
+import type { MissingRun } from './tablet-facts.ts';
+import type { StrayRow, TabletRow } from './tablets.repository.ts';
 
 export interface TabletsView {
   title: string;

@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma, Tx } from '#libs/db';
 import { PrismaService } from '../../platform/database.ts';
-import type { Role } from '../../platform/request-context.ts';
+import type { Role } from '../../platform/role.ts';
+import type { MissingRun, TabletPerson } from './tablet-facts.ts';
 
 export interface TabletRow {
   id: string;
@@ -19,20 +20,6 @@ export interface StrayRow {
   sent: unknown;
   why: string;
   receivedAt: Date;
-}
-
-/** Numbers of a tablet's own count that never arrived. */
-export interface MissingRun {
-  tabletId: string;
-  from: number;
-  to: number;
-}
-
-export interface TabletPerson {
-  id: string;
-  displayName: string;
-  role: Role;
-  hasPin: boolean;
 }
 
 @Injectable()

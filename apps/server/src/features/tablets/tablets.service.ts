@@ -9,7 +9,8 @@ import { currentStaff } from '../../platform/request-context.ts';
 import { UnitOfWork } from '../../platform/unit-of-work.ts';
 import { SignInAttempts } from '../staff/sign-in-attempts.service.ts';
 import { noTablet, tabletNameTaken, wrongCode } from './tablets.errors.ts';
-import { type MissingRun, type StrayRow, type TabletRow, TabletsRepository } from './tablets.repository.ts';
+import type { MissingRun } from './tablet-facts.ts';
+import { type StrayRow, type TabletRow, TabletsRepository } from './tablets.repository.ts';
 
 /** No letter that looks like a digit, nor the other way round. */
 const LETTERS = 'ABCDEFGHJKMNPQRTUVWXY346789';

@@ -1,9 +1,6 @@
 import type { CardState } from '#libs/checklist';
 import { type FillAccount, fillAccount, pouredByStage, productFor } from '#libs/coolant';
-import type { Workshop } from '../../../platform/workshop-facts.ts';
-import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
-import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
-import type { ChosenVariant, EarlierTorque } from '../card-figures.repository.ts';
+import type { CardFact, CardProduct, CardWorkshop, ChosenVariant, EarlierTorque, KnownFigures } from '../card-known.ts';
 import { type FillSoFar, fillSoFar } from './fill-so-far.ts';
 import { type RefillRecipe, refillRecipe } from './refill-recipe.ts';
 import { residualStrength, type ResidualStrength } from './residual-strength.ts';
@@ -12,34 +9,22 @@ import { traySizeL } from './tray-size.ts';
 /** The figures of this car and this job that the steps of its card show. */
 export interface CardFigures {
   /** What was stated of the capacity, newest first: differing statements stand side by side, the newest is reckoned with. */
-  capacities: readonly StatedFact[];
+  capacities: readonly CardFact[];
   capacityL: number | null;
   residual: ResidualStrength | null;
-  product: ShelfProduct | null;
-  technology: StatedFact | null;
+  product: CardProduct | null;
+  technology: CardFact | null;
   fill: FillSoFar;
   recipe: RefillRecipe;
   account: FillAccount | null;
   trayL: number | null;
-  torques: readonly StatedFact[];
+  torques: readonly CardFact[];
   earlierTorques: readonly EarlierTorque[];
   variant: ChosenVariant | null;
   jugMl: number;
   markMl: number;
   fillToleranceMl: number;
   topUpToleranceMl: number;
-}
-
-/** What the workshop says of itself that the figures of a card depend on. */
-export type CardWorkshop = Pick<Workshop, 'coldestAirC' | 'freezeMarginK' | 'jugMl' | 'jugMarkMl' | 'fillToleranceMl' | 'topUpToleranceMl'>;
-
-/** What is known beside the card itself. */
-export interface KnownFigures {
-  facts: readonly StatedFact[];
-  products: readonly ShelfProduct[];
-  workshop: CardWorkshop;
-  variant: ChosenVariant | null;
-  earlierTorques: readonly EarlierTorque[];
 }
 
 /** The figures of a card as it stands, the same on the server and on a tablet without a network. */

@@ -1,9 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
-import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
+import type { CardProduct } from '../card-known.ts';
 import { refillRecipe, type RefillQuestion } from './refill-recipe.ts';
 
-const product: ShelfProduct = {
-  id: 'any',
+const product: CardProduct = {
   name: 'Test coolant',
   glycol: 'ethylene',
   technology: 'organic',

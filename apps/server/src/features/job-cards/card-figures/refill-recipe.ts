@@ -1,5 +1,5 @@
 import { recipe, type Recipe, type StrengthInput } from '#libs/coolant';
-import type { ShelfProduct } from '../../coolant-shelf/coolant-shelf.service.ts';
+import type { CardProduct } from '../card-known.ts';
 
 export type MissingFigure = 'capacity' | 'drained' | 'strength' | 'product' | 'label';
 
@@ -28,7 +28,7 @@ export interface RefillQuestion {
   readonly keptL: number;
   readonly filledBeforeL: number;
   readonly residual: StrengthInput | null;
-  readonly product: ShelfProduct | null;
+  readonly product: CardProduct | null;
   readonly target: { readonly coldestAirC: number; readonly marginK: number };
   readonly jugMl: number;
   readonly markMl: number;
@@ -53,7 +53,7 @@ export function refillRecipe(question: RefillQuestion): RefillRecipe {
 
 function reckon(
   { residual, target, jugMl, markMl, keptL }: RefillQuestion,
-  { capacityL, spaceL, product }: { capacityL: number; spaceL: number; product: ShelfProduct },
+  { capacityL, spaceL, product }: { capacityL: number; spaceL: number; product: CardProduct },
 ): RefillRecipe {
   const found = recipe({
     glycol: product.glycol,

@@ -1,6 +1,6 @@
 import type { CardState } from '#libs/checklist';
 import type { StrengthInput } from '#libs/coolant';
-import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
+import type { CardFact } from '../card-known.ts';
 
 export interface ResidualStrength {
   readonly strength: StrengthInput;
@@ -11,7 +11,7 @@ export interface ResidualStrength {
  * How strong the coolant is that stays in the block: read on this card, else as it was stated for the car. After the system
  * was opened again only a reading of this card's mixture counts.
  */
-export function residualStrength(state: CardState, facts: readonly StatedFact[], isOpenedAgain: boolean): ResidualStrength | null {
+export function residualStrength(state: CardState, facts: readonly CardFact[], isOpenedAgain: boolean): ResidualStrength | null {
   const { numbers } = state.facts;
   const read = numbers[isOpenedAgain ? 'strengthFreezingC' : 'strengthBeforeC'];
   if (read) return { strength: { freezingPointC: read.value }, said: 'read on this card' };

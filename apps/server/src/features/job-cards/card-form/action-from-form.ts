@@ -21,6 +21,7 @@ const CARD_ACTS = [
   'go-back',
   'let-go',
   'settle',
+  'confirm',
 ] as const;
 
 export type CardAct = (typeof CARD_ACTS)[number];
@@ -77,6 +78,7 @@ function stepDraft(act: CardAct, step: Step, form: TypedForm): Draft {
     case 'wait-over':
     case 'go-back':
     case 'settle':
+    case 'confirm':
       return cardDraft(act, form);
   }
 }
@@ -115,6 +117,8 @@ function cardDraft(act: CardAct, form: TypedForm): Draft {
       };
     case 'settle':
       return { kind: 'settle-difference', value: { of: form.text('of'), words: form.text('settled') || null } };
+    case 'confirm':
+      return { kind: 'confirm-name', value: { of: form.text('of') } };
     case 'start':
       return { kind: 'start-timer', value: null };
     case 'stop':

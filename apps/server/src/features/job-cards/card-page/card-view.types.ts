@@ -1,10 +1,10 @@
 import type { CardState, Step } from '#libs/checklist';
 import type { DataTable } from '#libs/charts';
 import type { FormState } from '../../../platform/pages/form-state.ts';
-import type { Role } from '../../../platform/request-context.ts';
+import type { Role } from '../../../platform/role.ts';
 import type { FieldView } from '../../../web/form-field.ts';
 import type { CardFigures } from '../card-figures/gather-figures.ts';
-import type { CardRow } from '../job-cards.repository.ts';
+import type { CardRow } from '../card-known.ts';
 
 /** Everything the page of a card is made of. */
 export interface CardPage {
@@ -19,6 +19,10 @@ export interface CardPage {
   readonly now: Date;
   readonly timeZone: string;
   readonly lastReceived: Date | null;
+  /** Sent to an enrolled tablet, whose script goes on without the server. */
+  readonly isTablet?: boolean;
+  /** The tablet it is shown on, where it is drawn by one. */
+  readonly deviceId?: string;
   /** What the named form of the page says back. */
   readonly formState: (name: string) => FormState;
 }
@@ -180,9 +184,14 @@ export interface CardView {
   differences: DifferenceView[];
   /** Says at the top that something waits below to be looked at; empty where nothing does. */
   toLookAt: string;
+  /** Entries under this person's picked name, for them to confirm. */
+  toConfirm: { text: string; form: FormView }[];
   waits: { text: string; form: FormView | null }[];
   checks: string[];
   errors: FormState['summary'];
-  sent: { state: 'saved'; bold: string; text: string };
+  /** What the tablet itself has to say: words on top, and what it can't save. */
+  said?: string;
+  unsaved?: readonly { id: string; words: string; why: string }[];
+  sent: { state: 'saved' | 'waiting' | 'refused'; bold: string; text: string };
   lights: { action: string; choices: { value: string; label: string; current: boolean }[] };
 }

@@ -1,6 +1,6 @@
 import { canDo, type CardState, type Step } from '#libs/checklist';
 import type { CardDto, CardStepDto } from '../dto/card.dto.ts';
-import type { CardRow } from '../job-cards.repository.ts';
+import type { CardRow } from '../card-known.ts';
 import { namePeople } from '../name-people.ts';
 
 /** A card for a program. */

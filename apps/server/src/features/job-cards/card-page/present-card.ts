@@ -36,7 +36,7 @@ const FORMS = [
   'wait',
   'go-back',
 ];
-const FORMS_BESIDE = ['time', 'capacity', 'residual', 'just-done', 'settle', 'wait-over'];
+const FORMS_BESIDE = ['confirm', 'time', 'capacity', 'residual', 'just-done', 'settle', 'wait-over'];
 const LIGHTS = [
   ['day', 'Day'],
   ['sun', 'Sun'],
@@ -51,7 +51,7 @@ export function presentCard(page: CardPage, light: string): CardView {
   const unsettled = state.differences.filter(({ settled }) => settled === null);
   return {
     title: `${step?.title ?? 'Job card'}, ${row.vehicle.registration}`,
-    scripts: ['card.js'],
+    scripts: [page.isTablet === true ? 'tablet.js' : 'card.js'],
     head: presentHead(page),
     ways: [
       { href: urls.bays, label: 'All cars' },
@@ -67,6 +67,7 @@ export function presentCard(page: CardPage, light: string): CardView {
         : unsettled.length === 1
           ? 'One entry did not fit the card'
           : `${unsettled.length} entries did not fit the card`,
+    toConfirm: toConfirm(page),
     waits: state.waits.map((wait) => ({
       text: waitWords(page, wait),
       form:
@@ -119,7 +120,7 @@ function justDone(page: CardPage): CardView['justDone'] {
   const last = entries.filter(({ by, takenBack }) => by === staff.staffId && takenBack === null).reduce(later, null);
   if (!last || !TAPS.has(last.kind)) return null;
   const agoMs = now.getTime() - Date.parse(last.readAt);
-  if (agoMs < 0 || agoMs > FREE_TAKE_BACK_MS || last.deviceId !== null) return null;
+  if (agoMs < 0 || agoMs > FREE_TAKE_BACK_MS || last.deviceId !== (page.deviceId ?? null)) return null;
   const step = findStep(state.template, last.step);
   return {
     text: step ? doneWords(step, last) : 'That is on the card.',
@@ -132,6 +133,24 @@ function justDone(page: CardPage): CardView['justDone'] {
       buttons: [{ label: 'Take back', look: '' }],
     }),
   };
+}
+
+/** What was entered under this person's name while nobody could prove whose it is. */
+function toConfirm(page: CardPage): CardView['toConfirm'] {
+  const { state, staff } = page;
+  const entries = [...state.history, ...stepsOf(state.template).flatMap(({ key }) => state.steps[key]?.history ?? [])];
+  return entries
+    .filter(({ by, byProof, takenBack }) => by === staff.staffId && byProof === 'picked-offline' && takenBack === null)
+    .map((entry) => ({
+      text: `${findStep(state.template, entry.step)?.title ?? 'The card'}, ${whenWords(entry.readAt, page)}`,
+      form: cardForm(page, {
+        name: 'confirm',
+        act: 'confirm',
+        place: WHOLE_CARD,
+        hidden: { of: entry.actionId },
+        buttons: [{ label: 'It is mine', look: '' }],
+      }),
+    }));
 }
 
 const TAPS: ReadonlySet<string> = new Set([...UNDOABLE, 'note', 'finding', 'wait', 'wait-over', 'go-back']);

@@ -2,7 +2,7 @@ import type { FigureName, Step } from '#libs/checklist';
 import { compareStrength, shownProtection } from '#libs/coolant';
 import { formatFigure, formatTemperature } from '#libs/units';
 import { dateText } from '../../../web/dates.ts';
-import type { StatedFact } from '../../customers/vehicle-facts.service.ts';
+import type { CardFact } from '../card-known.ts';
 import type { MissingFigure, RefillRecipe } from '../card-figures/refill-recipe.ts';
 import type { CardPage, FigureView } from './card-view.types.ts';
 import { plain } from './evidence-words.ts';
@@ -46,7 +46,7 @@ function figureOf(page: CardPage, step: Step, name: FigureName): FiguresView {
 function capacity({ figures, timeZone }: CardPage): FiguresView {
   const [newest, ...others] = figures.capacities;
   if (newest?.figure == null) return { figures: [], notes: ['What this system holds is not known yet.'] };
-  const said = (fact: StatedFact): string =>
+  const said = (fact: CardFact): string =>
     [fact.words, fact.source, `${fact.enteredBy} ${dateText(fact.enteredAt, timeZone)}`].filter((text) => text !== '').join(', ');
   const differing = others.filter(({ figure }) => figure !== newest.figure);
   const notes = [
