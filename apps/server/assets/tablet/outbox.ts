@@ -1,5 +1,5 @@
 import type { Entry, Unsaved, WaitingAction, WaitingPhoto } from './device-types.ts';
-import type { Answer, Taken, Trouble } from './server.ts';
+import type { Answer, Taken, Trouble } from './answers.ts';
 
 const MOST = 200;
 /** The server takes 256 kB in one call. */

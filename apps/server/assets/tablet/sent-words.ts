@@ -1,4 +1,4 @@
-import type { Trouble } from './server.ts';
+import type { Trouble } from './answers.ts';
 
 /** What the line at the foot is made of. */
 export interface SentFacts {

@@ -1,23 +1,10 @@
 import type { TabletFacts } from '../../src/features/tablets/tablet-facts.ts';
+import type { Answer, Taken, Trouble } from './answers.ts';
 import type { StoredSheet } from './device-types.ts';
-
-/** Why nothing could be sent, as far as the tablet can tell. */
-export type Trouble = 'no-network' | 'server-failed' | 'not-enrolled' | 'refused';
-
-/** An answer of the server, or why there is none. */
-export type Answer<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly trouble: Trouble; readonly status: number; readonly why: string };
 
 export interface Day extends TabletFacts {
   cards: StoredSheet[];
   who: { staffId: string; signIn: string } | null;
-}
-
-export interface Taken {
-  id: string;
-  state: 'kept' | 'difference' | 'stray';
-  why: string | null;
 }
 
 const PATIENCE_MS = 20_000;

@@ -5,7 +5,8 @@ import type { DeviceFacts, Holder, Unsaved, WaitingPhoto } from './device-types.
 import { LockScreen } from './lock-screen.ts';
 import { newId } from './new-id.ts';
 import { Outbox, type OutboxState } from './outbox.ts';
-import { server, type Trouble } from './server.ts';
+import type { Trouble } from './answers.ts';
+import { server } from './server.ts';
 import { shrinkPhoto } from './shrink-photo.ts';
 import { cantBeKept, isNearlyFull } from './storage-words.ts';
 import type { Store } from './store.ts';
