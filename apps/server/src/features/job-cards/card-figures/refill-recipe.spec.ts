@@ -11,7 +11,6 @@ const product: CardProduct = {
   label: { partsProduct: 1, partsWater: 1, freezingPointC: -37 },
   minimumPercent: 33,
   maximumPercent: 60,
-  pricePerL: '9.80',
   serviceYears: 5,
   serviceKm: 250_000,
 };
