@@ -80,7 +80,7 @@ describe('the routes of the application', () => {
       .map(routeKey)
       .filter((key) => !declared.has(key));
     // Files, and what the API is: nothing of the workshop is in them.
-    expect(others.sort()).toEqual(['GET /api/v1/openapi.json', 'GET /assets/*']);
+    expect(others.sort()).toEqual(['GET /api/v1/openapi.json', 'GET /assets/*', 'GET /sw.js']);
   });
 
   it('say who may call', () => {

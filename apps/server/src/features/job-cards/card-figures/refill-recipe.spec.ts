@@ -11,8 +11,6 @@ const product: CardProduct = {
   label: { partsProduct: 1, partsWater: 1, freezingPointC: -37 },
   minimumPercent: 33,
   maximumPercent: 60,
-  serviceYears: 5,
-  serviceKm: 250_000,
 };
 const question: RefillQuestion = {
   capacityL: 7,
