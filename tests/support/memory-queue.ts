@@ -9,17 +9,27 @@ export class MemoryQueue implements Queue {
   readonly unsaved: Unsaved[] = [];
   private readonly entries: Entry[] = [];
   private order = 0;
-  private seq = 0;
 
   constructor(
     private readonly card: string,
     private readonly by: string,
+    /** A tablet counts on from card to card. */
+    private readonly nextSeq: () => number,
   ) {}
 
   put({ kind, step, value }: Pick<Action, 'kind' | 'step' | 'value'>, readAt: string): void {
-    this.seq += 1;
     const id = randomUUID();
-    const action: Action = { id, card: this.card, deviceSeq: this.seq, kind, step, value, readAt, by: this.by, byProof: 'picked-offline' };
+    const action: Action = {
+      id,
+      card: this.card,
+      deviceSeq: this.nextSeq(),
+      kind,
+      step,
+      value,
+      readAt,
+      by: this.by,
+      byProof: 'picked-offline',
+    };
     this.order += 1;
     this.entries.push({ type: 'action', order: this.order, id, card: this.card, action, signIn: null, offsetMs: 0 });
     this.made.push(id);

@@ -58,7 +58,7 @@ export class ServerChild {
   /** As by a power cut: nothing of it is told. */
   async kill(): Promise<void> {
     const { child } = this;
-    if (!child || child.exitCode !== null) return;
+    if (!child || child.exitCode !== null || child.signalCode !== null) return;
     const ended = new Promise((resolve) => child.once('close', resolve));
     child.kill('SIGKILL');
     await ended;

@@ -39,7 +39,6 @@ export class Outbox {
   private isSending = false;
   private trouble: Trouble | null = null;
   private pauseMs = FIRST_PAUSE_MS;
-  private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
     private readonly store: Queue,
@@ -50,6 +49,8 @@ export class Outbox {
       empty: () => void;
       /** By how much this tablet's clock is wrong, as of the last contact. */
       offsetMs: () => number;
+      /** Something went wrong that may pass: drain again after so long. */
+      later: (afterMs: number) => void;
     },
   ) {}
 
@@ -59,7 +60,6 @@ export class Outbox {
 
   /** Sends now, or as soon as it may; safe to call at any time. */
   nudge(): void {
-    clearTimeout(this.timer);
     void this.drain();
   }
 
@@ -80,7 +80,7 @@ export class Outbox {
     } finally {
       this.isSending = false;
       this.pauseMs = this.trouble === null ? FIRST_PAUSE_MS : Math.min(this.pauseMs * 2, LONGEST_PAUSE_MS);
-      if (this.trouble !== null) this.timer = setTimeout(() => this.nudge(), this.pauseMs);
+      if (this.trouble !== null) this.told.later(this.pauseMs);
       this.told.changed();
     }
   }

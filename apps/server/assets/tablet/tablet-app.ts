@@ -47,6 +47,7 @@ export class TabletApp {
   private queue: OutboxState = { waiting: 0, trouble: null, isSending: false };
   private away: Trouble | null = null;
   private idle: ReturnType<typeof setTimeout> | undefined;
+  private alarm: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly store: Store) {
     this.screen = new TabletScreen((id) => store.picture(id));
@@ -54,6 +55,10 @@ export class TabletApp {
       changed: () => void this.showSent(),
       empty: () => void this.contact(),
       offsetMs: () => this.clock.offset,
+      later: (afterMs) => {
+        clearTimeout(this.alarm);
+        this.alarm = setTimeout(() => this.outbox.nudge(), afterMs);
+      },
     });
   }
 
